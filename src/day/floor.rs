@@ -83,6 +83,11 @@ pub(super) fn seconds(time: Duration) -> i64 {
     (time.min() * 60.0 - 1e-6).ceil() as i64
 }
 
+/// Minutes as the whole seconds that are over by then.
+pub(super) fn seconds_over(time: Duration) -> i64 {
+    (time.min() * 60.0 + 1e-6).floor() as i64
+}
+
 /// So many of a thing, among seconds.
 pub(super) fn many(count: usize) -> i64 {
     i64::try_from(count).unwrap_or(i64::MAX)

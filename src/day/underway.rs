@@ -4,8 +4,8 @@ use super::{
     Before, CannotArrange, Effort, Floor, SectionWork, Timeline,
     arrange::{best, checked},
     bounds::bounded_clock,
-    floor::seconds,
-    tables::{Started, Tables},
+    floor::{many, seconds, seconds_over},
+    tables::{Started, Tables, Unit},
 };
 use crate::quantity::Duration;
 
@@ -22,6 +22,9 @@ pub struct OnHair {
     pub at_once: bool,
     /// Until when a look says to leave it on, longer than its work says; no later than its longest time.
     pub left_on_until: Option<Duration>,
+    /// When its longest time is over by what was noted, where that is known: it comes off no later, nor later than its work says unless a
+    /// look leaves it on.
+    pub comes_off_by: Option<Duration>,
 }
 
 /// Where a day stands.
@@ -64,7 +67,7 @@ pub struct RestOfDay {
 ///     SectionWork::new("hairline", min(10.0)?, min(20.0)?, min(50.0)?),
 /// ];
 /// // The nape took until minute 25.
-/// let nape = OnHair { section: 0, start: min(3.0)?, applied: Some(min(25.0)?), at_once: false, left_on_until: None };
+/// let nape = OnHair { section: 0, start: min(3.0)?, applied: Some(min(25.0)?), at_once: false, left_on_until: None, comes_off_by: None };
 /// let underway = Underway { now: min(25.0)?, on: vec![nape], rinsed: Vec::new() };
 /// let rest = go_on(&work, &[], &Floor::default(), &underway, Effort::Quick)?;
 /// let hairline = rest.timeline.sections.iter().find(|one| one.name == "hairline").ok_or("it is left")?;
@@ -86,7 +89,8 @@ pub fn go_on(
     let on = underway.on.iter();
     let times = on.flat_map(|one| {
         let until = one.left_on_until.map(|at| ("left_on_until", at));
-        [Some(("start", one.start)), one.applied.map(|at| ("applied", at)), until]
+        let by = one.comes_off_by.map(|at| ("comes_off_by", at));
+        [Some(("start", one.start)), one.applied.map(|at| ("applied", at)), until, by]
     });
     bounded_clock(times.flatten().chain([("now", underway.now)]))?;
     if let Some(one) = underway.on.iter().find(|one| one.start > underway.now) {
@@ -102,7 +106,8 @@ pub fn go_on(
 fn begin(tables: &mut Tables, underway: &Underway) -> Vec<usize> {
     let on = |section: usize| underway.on.iter().find(|one| one.section == section);
     let mut started = Started { at: seconds(underway.now), ..Started::default() };
-    let (mix, walk) = (tables.mix, tables.walk);
+    let (mix, walk, rinse) = (tables.mix, tables.walk, tables.rinse);
+    let mut ends = Vec::new();
     for (place, unit) in tables.units.iter_mut().enumerate() {
         let those: Vec<&OnHair> = unit.jobs.iter().filter_map(|job| on(job.section)).collect();
         let Some(first) = those.iter().map(|one| seconds(one.start)).min() else {
@@ -123,9 +128,12 @@ fn begin(tables: &mut Tables, underway: &Underway) -> Vec<usize> {
         if let Some(until) = those.iter().filter_map(|one| one.left_on_until).map(seconds).max() {
             unit.low = unit.low.max(until - begun);
         }
+        let end;
+        (unit.high, end) = limits(unit, (begun, mix, rinse), on);
         if those.iter().any(|one| one.at_once) {
             (unit.low, unit.high) = (0, 0);
         }
+        ends.push((place, end));
         started.on.push((place, begun));
     }
     // One after the other by their limits: who cannot be in time is due as soon as it can be.
@@ -137,7 +145,10 @@ fn begin(tables: &mut Tables, underway: &Underway) -> Vec<usize> {
         let Some(unit) = tables.units.get_mut(place) else { continue };
         if at > begun + unit.high {
             let asked = |section: usize| on(section).is_some_and(|one| one.at_once);
-            late.extend(unit.jobs.iter().map(|job| job.section).filter(|section| !asked(*section)));
+            // Later than its work says is not overdue while its longest time lasts.
+            if ends.iter().any(|(of, end)| *of == place && at > begun + end) {
+                late.extend(unit.jobs.iter().map(|job| job.section).filter(|section| !asked(*section)));
+            }
             unit.high = at - begun;
         }
         // What was put on slowly develops for as long as its limit leaves.
@@ -146,4 +157,28 @@ fn begin(tables: &mut Tables, underway: &Underway) -> Vec<usize> {
     }
     tables.started = started;
     late
+}
+
+/// From its begin, when a unit on the hair comes off at the latest, and when it has been on for longer than it may: both as its work
+/// says where nothing is noted of its longest time.
+fn limits<'o>(
+    unit: &Unit,
+    (begun, mix, rinse): (i64, i64, i64),
+    on: impl Fn(usize) -> Option<&'o OnHair>,
+) -> (i64, i64) {
+    let (mut painted, mut limits) = (0, (i64::MAX, i64::MAX));
+    for (place, job) in unit.jobs.iter().enumerate() {
+        // In one foil those before it are rinsed before it.
+        let waits = many(place) * rinse;
+        let by_work = painted + mix + job.longest - waits;
+        painted += job.takes;
+        let noted = on(job.section).and_then(|one| Some((one, seconds_over(one.comes_off_by?) - begun - waits)));
+        let (high, end) = match noted {
+            Some((one, end)) if one.left_on_until.is_some() => (end, end),
+            Some((_, end)) => (by_work.min(end), end),
+            None => (by_work, by_work),
+        };
+        limits = (limits.0.min(high), limits.1.min(end));
+    }
+    limits
 }

@@ -224,7 +224,7 @@ fn by_log(
     let time_left = || decided.reasons.iter().skip(1).cloned().collect::<Vec<_>>().join("; ");
     let (next, why) = match (decided.decision, by_plan_next) {
         // Before the planned time is up the plan has the chance of reaching it.
-        (Again::GoOn, Some(Next::GoOn)) if decided.on_hair < lift.limit => {
+        (Again::GoOn, Some(Next::GoOn)) if decided.on_hair < lift.limit && end >= lift.limit => {
             (Next::GoOn, why_by_plan.unwrap_or_else(first))
         }
         (Again::GoOn, _) => (Next::GoOn, time_left()),

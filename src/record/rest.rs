@@ -5,13 +5,13 @@ use super::{
     compare::strange,
     instructions::{concerns_all, itching},
     toned::goes_on_after,
-    too_long::{as_begun, instructed},
+    too_long::{as_begun, instructed, over, time_on},
 };
 use crate::{
     day::{CannotArrange, Effort, OnHair, Timeline, Underway, go_on},
     finding::Verdict,
     lift::Next,
-    quantity::Duration,
+    quantity::{Duration, Quantity},
     service::{Plan, shape::Elasticity},
     text::amount,
 };
@@ -65,7 +65,7 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
         let why = everything.as_deref()?;
         Some(why.strip_prefix(&format!("{}: ", one.name)).unwrap_or(why).to_owned())
     };
-    let off = |one: &SectionSoFar| of_all(one).or_else(|| off_now(plan, one, &follows, levels));
+    let off = |one: &SectionSoFar| of_all(one).or_else(|| off_now((plan, so_far), one, &follows, levels));
     // All that is on the hair, known to the plan or not.
     let on = so_far.sections.iter().filter(|one| one.begun.or(one.applied).is_some() && one.rinsed.is_none());
     let at_once = on.filter_map(|one| Some(format!("{}: {}", one.name, off(one)?))).collect();
@@ -109,7 +109,9 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
             (Some(start), None) => {
                 let (applied, at_once) = (one.applied, off(one).is_some());
                 let left_on_until = levels.iter().rev().find(|level| level.section == one.name).and_then(left_on);
-                underway.on.push(OnHair { section, start, applied, at_once, left_on_until });
+                let longest = time_on(plan, so_far, one).and_then(|time| time.longest);
+                let comes_off_by = longest.map(|most| Duration::nearest(start.min() + most.min()));
+                underway.on.push(OnHair { section, start, applied, at_once, left_on_until, comes_off_by });
             }
             (None, None) if one.was_looked_at() => {
                 let text = format!(
@@ -173,7 +175,12 @@ fn stop_of_mix<'p>(plan: &'p Plan, name: &str) -> Option<&'p str> {
 }
 
 /// Why a section comes off now.
-fn off_now(plan: &Plan, one: &SectionSoFar, follows: &[Instruction], levels: &[AfterLevel]) -> Option<String> {
+fn off_now(
+    (plan, so_far): (&Plan, &SoFar),
+    one: &SectionSoFar,
+    follows: &[Instruction],
+    levels: &[AfterLevel],
+) -> Option<String> {
     let stop = follows.iter().find(|stop| stop.verdict == Verdict::Stop && stop.section.as_ref() == Some(&one.name));
     let last = levels.iter().rev().find(|level| level.section == one.name);
     // Toned gently it may be all the same.
@@ -186,4 +193,6 @@ fn off_now(plan: &Plan, one: &SectionSoFar, follows: &[Instruction], levels: &[A
         .or_else(of_mix)
         .or_else(weak)
         .or_else(|| last.filter(|level| level.next.comes_off()).map(|level| level.why.clone()))
+        // Also where the planned minute is the limit, which is no stop.
+        .or_else(|| over(&time_on(plan, so_far, &as_begun(plan, one))?))
 }

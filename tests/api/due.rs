@@ -98,6 +98,24 @@ fn until_the_longest_it_is_left_on_as_long_as_somebody_looks(
     assert_eq!(found.sheet.why.contains("rinse at minute 50 at the latest"), look >= 20.0, "{}", found.sheet.why);
 }
 
+/// Planned for 20 and 10 more by the house, it may stay for 50 where a look leaves it on: 29 min after the first strand nothing is overdue,
+/// and it is rinsed between the next look, in minute 38, and minute 54. 12 min after a look it is looked at now, and still has 50. Two
+/// minutes to the basin from minute 53 end in minute 55, one beyond.
+#[test]
+fn what_a_look_leaves_on_is_overdue_by_its_longest_alone() {
+    let of_day = |look: f64, now: f64| {
+        let rest = doors(OWN, &log(Some((look, 8.0)), now)).rest;
+        let nape = rest.timeline.unwrap().sections.into_iter().find(|one| one.name == "nape").unwrap();
+        (nape.rinse.min(), rest.overdue)
+    };
+    let (rinse, overdue) = of_day(29.0, 29.0);
+    assert!((38.0..=54.0).contains(&rinse) && overdue.is_empty(), "{rinse} {overdue:?}");
+    let (rinse, overdue) = of_day(20.0, 32.0);
+    assert!(rinse <= 54.0 && overdue.is_empty(), "{rinse} {overdue:?}");
+    assert_eq!(of_day(49.0, 49.0), (55.0, vec!["nape".to_owned()]));
+    assert_eq!(of_day(48.0, 48.0), (54.0, Vec::new()));
+}
+
 /// At the longest it comes off, whatever it shows, and is beyond it from the next half minute on.
 #[rstest]
 #[case::just_looked_at(50.0, 50.0, "rinse now: the longest that the product allows is up")]
@@ -126,6 +144,26 @@ fn without_a_longest_the_planned_minute_is_the_limit(#[case] now: f64, #[case] s
     let first = &found.note.reasons[0];
     let rinse = "rinse now: the planned time is up, and the product's longest is not on the shelf";
     assert!(stays || first == rinse, "{first}");
+}
+
+/// Nobody looked: the day rinses it in minute 24, 20 after its begin, and from then on says so as `note` does; a minute before, the two
+/// to the basin end in minute 25.
+#[test]
+fn without_a_longest_the_day_ends_it_at_the_planned_minute() {
+    let of_day = |now: f64| rest_of_service(&plan(&file("")).unwrap(), &replay(&log(None, now)), &[]);
+    let rinse = |rest: &RestOfService| {
+        let sections = &rest.timeline.as_ref().unwrap().sections;
+        sections.iter().find(|one| one.name == "nape").unwrap().rinse.min()
+    };
+    for now in [5.0, 18.0] {
+        let rest = of_day(now);
+        assert_eq!((rinse(&rest), rest.overdue.len(), rest.at_once.len()), (24.0, 0, 0), "{now}");
+    }
+    let late = of_day(19.0);
+    assert_eq!((rinse(&late), late.overdue.as_slice(), late.at_once.len()), (25.0, &["nape".to_owned()][..], 0));
+    let beyond = "nape: rinse now: 1 min beyond the planned time, and the product's longest is not on the shelf";
+    let rest = of_day(21.0);
+    assert_eq!((rinse(&rest), rest.at_once, rest.overdue.len()), (27.0, vec![beyond.to_owned()], 0));
 }
 
 /// Counted from the end of an application that took 10 min where 5 were planned, 30 end 40 min after the first strand, and 35 by the plan.

@@ -122,6 +122,31 @@ fn the_product_may_leave_less_than_the_plan() {
     assert!(stops(&found)[0].starts_with("it was on for 7 min beyond"), "{:?}", found.instructions);
 }
 
+/// The same 33 min are the limit of the day: three looks while it is put on leave 48 - 18 - 3 = 27 min to develop, so that it is rinsed from
+/// minute 3 + 27 on, and not by minute 48. Two minutes to the basin from minute 32 end in minute 34, one beyond. Until minute 33 a
+/// forecast for minute 48 says nothing.
+#[test]
+fn the_rest_of_a_day_ends_where_the_product_does() {
+    let own = "longest_min = 30\nlongest_counts_from = \"end-of-application\"\n";
+    let plan = by(own);
+    let entries = |last: LogEntry| [of(0.0, Noted::Begun), of(3.0, Noted::Applied), last];
+    let of_day = |now: f64| {
+        let rest = rest_of_service(&plan, &replay(&entries(feels(now, Comfort::Fine))), &[]);
+        let nape = rest.timeline.unwrap().sections.into_iter().find(|one| one.name == "nape").unwrap();
+        (nape.rinse.min(), rest.overdue)
+    };
+    let (rinse, overdue) = of_day(3.0);
+    assert!((30.0..=33.0).contains(&rinse) && overdue.is_empty(), "{rinse} {overdue:?}");
+    assert_eq!(of_day(31.0), (33.0, Vec::new()));
+    assert_eq!(of_day(32.0), (34.0, vec!["nape".to_owned()]));
+    let so_far = replay(&entries(seen(20.0, 8.0)));
+    let evidence = Evidence { seen: levels_seen(&plan, &so_far).levels, ..Evidence::default() };
+    let file = parse(&GRADIENT.replacen(LONGEST, own, 1), Format::Toml).unwrap();
+    let moved = plan_with(&file, &evidence).unwrap();
+    let why = &after_levels(&moved, &so_far)[0].why;
+    assert!(why.contains("13 min are left of the longest") && !why.contains("of 100"), "{why}");
+}
+
 /// Begun again without a rinse nobody knows that it was put on twice: once, everywhere but in what is learned from, for 60 min.
 #[test]
 fn what_nobody_knows_to_be_two_applications_is_one() {

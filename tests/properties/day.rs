@@ -326,7 +326,7 @@ proptest! {
         let now = best.sections[count - 1].applied;
         let (rinsed, on): (Vec<_>, Vec<_>) = best.sections[..count].iter().partition(|one| one.rinsed <= now);
         let one = |one: &&foilwork::day::SectionTimes| {
-            OnHair { section: one.section, start: one.start, applied: Some(one.applied), at_once: false, left_on_until: None }
+            OnHair { section: one.section, start: one.start, applied: Some(one.applied), at_once: false, left_on_until: None, comes_off_by: None }
         };
         let underway =
             Underway { now, on: on.iter().map(one).collect(), rinsed: rinsed.iter().map(|one| one.section).collect() };
@@ -349,7 +349,7 @@ proptest! {
         let now = applied + since;
         let rest = |until: Option<u32>, at_once: bool| {
             let left_on_until = until.map(min);
-            let on = OnHair { section, start: min(0), applied: Some(min(applied)), at_once, left_on_until };
+            let on = OnHair { section, start: min(0), applied: Some(min(applied)), at_once, left_on_until, comes_off_by: None };
             go_on(&work, &before, &floor, &Underway { now: min(now), on: vec![on], rinsed: Vec::new() }, Effort::Thorough)
         };
         let (Ok(plain), Ok(left)) = (rest(None, false), rest(Some(now + more), false)) else { return Ok(()) };

@@ -19,6 +19,8 @@ answer! {
     ///     applied_min: when all of it was on; as its work says where that is not known or not over.
     ///     at_once: whether it has to come off now, developed or not.
     ///     left_on_until_min: until when a look says to leave it on, longer than its work says; no later than its longest time.
+    ///     comes_off_by_min: when its longest time is over by what was noted, where that is known: it comes off no later, nor later than
+    ///         its work says unless a look leaves it on.
     ///
     /// Raises:
     ///     FoilworkError: a time out of range.
@@ -38,18 +40,21 @@ answer! {
         at_once: bool,
         /// Until when a look says to leave it on, in min.
         left_on_until_min: Option<f64>,
+        /// When its longest time is over by what was noted, in min.
+        comes_off_by_min: Option<f64>,
     }
     impl {
         #[new]
-        #[pyo3(signature = (section, *, start_min, applied_min = None, at_once = false, left_on_until_min = None))]
+        #[pyo3(signature = (section, *, start_min, applied_min = None, at_once = false, left_on_until_min = None, comes_off_by_min = None))]
         fn new(
             section: usize,
             start_min: f64,
             applied_min: Option<f64>,
             at_once: bool,
             left_on_until_min: Option<f64>,
+            comes_off_by_min: Option<f64>,
         ) -> PyResult<Self> {
-            let made = Self { section, start_min, applied_min, at_once, left_on_until_min };
+            let made = Self { section, start_min, applied_min, at_once, left_on_until_min, comes_off_by_min };
             made.core()?;
             Ok(made)
         }
@@ -64,6 +69,7 @@ impl OnHair {
             applied: self.applied_min.map(minutes).transpose()?,
             at_once: self.at_once,
             left_on_until: self.left_on_until_min.map(minutes).transpose()?,
+            comes_off_by: self.comes_off_by_min.map(minutes).transpose()?,
         })
     }
 }

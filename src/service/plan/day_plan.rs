@@ -192,8 +192,11 @@ fn as_work(request: &Request, work: &Work<'_>, mix: &Mix, floor: &Floor, same_fo
     let bowls = u32::try_from(bowls.max(1)).unwrap_or(1);
     // No more than the product allows, nor much more than planned.
     let (apply, planned) = (task.apply.min(), task.apply.min() + task.develop.min());
-    let own = OwnTimes::of(work).longest_on_first_strand(task.apply).map_or(f64::INFINITY, Duration::min);
-    let most = (planned + request.floor.stay_longer.min()).min(own).max(longest(work).min());
+    let times = OwnTimes::of(work);
+    let own = times.longest_on_first_strand(task.apply).map_or(f64::INFINITY, Duration::min);
+    // What not every product states ends as planned.
+    let more = if times.by_all() { request.floor.stay_longer.min() } else { 0.0 };
+    let most = (planned + more).min(own).max(longest(work).min());
     let busy = apply + f64::from(bowls - 1) * floor.mix.min() + floor.looks_while(task.apply).min();
     let develop = task.develop.min().min((most - busy).max(0.0));
     SectionWork {

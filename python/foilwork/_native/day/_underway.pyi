@@ -21,6 +21,8 @@ class OnHair(_Answer):
         applied_min: when all of it was on; as its work says where that is not known or not over.
         at_once: whether it has to come off now, developed or not.
         left_on_until_min: until when a look says to leave it on, longer than its work says; no later than its longest time.
+        comes_off_by_min: when its longest time is over by what was noted, where that is known: it comes off no later, nor later than
+            its work says unless a look leaves it on.
 
     Raises:
         FoilworkError: a time out of range.
@@ -31,7 +33,7 @@ class OnHair(_Answer):
         False
     """
 
-    __match_args__ = ("section", "start_min", "applied_min", "at_once", "left_on_until_min")
+    __match_args__ = ("section", "start_min", "applied_min", "at_once", "left_on_until_min", "comes_off_by_min")
     def __new__(
         cls,
         section: int,
@@ -40,6 +42,7 @@ class OnHair(_Answer):
         applied_min: float | None = None,
         at_once: bool = False,
         left_on_until_min: float | None = None,
+        comes_off_by_min: float | None = None,
     ) -> OnHair: ...
     @property
     def section(self) -> int:
@@ -56,6 +59,9 @@ class OnHair(_Answer):
     @property
     def left_on_until_min(self) -> float | None:
         """Until when a look says to leave it on, in min."""
+    @property
+    def comes_off_by_min(self) -> float | None:
+        """When its longest time is over by what was noted, in min."""
 
 @final
 class RestOfDay(_Answer):
