@@ -9,6 +9,7 @@ mod cli;
 mod colour;
 pub(crate) mod common;
 mod day;
+mod day_longest;
 mod drawn;
 mod due;
 mod example_program;

@@ -1,7 +1,8 @@
 //! When what is put on, looked at and rinsed: on the sheet, on the cards, and by hands and basin.
 
 use super::files::{
-    Known, at, bounds, examples, in_bowls, list, named, number, number_or, product, same, some, varied, word,
+    Known, all_state_it, at, bounds, examples, in_bowls, list, named, number, number_or, product, same, some, varied,
+    word,
 };
 use foilwork::service::mixing_cards;
 use serde_json::{Value, json};
@@ -71,17 +72,6 @@ fn allowed(one: &Known, step: &Value) -> f64 {
         Some(most + if facts["longest_counts_from"] == "end-of-application" { applying(one, step) } else { 0.0 })
     };
     list(mix, "bowls.0.parts").iter().filter_map(own).fold(f64::INFINITY, f64::min)
-}
-
-/// Whether every lightener and shade of its mix states its longest time.
-fn all_state_it(one: &Known, step: &Value) -> bool {
-    let mix = named(list(&one.data, "mixes"), "name", word(step, "name"));
-    let limited = |name: &str| {
-        let of = |kind: &str, key: &str| named(list(&one.file, kind), key, name).clone();
-        [of("shop.lightener", "name"), of("shop.shade", "code")].into_iter().find(|facts| !facts.is_null())
-    };
-    let mut facts = list(mix, "bowls.0.parts").iter().filter_map(|part| limited(word(part, "product")));
-    facts.all(|facts| facts["longest_min"].is_number())
 }
 
 #[test]

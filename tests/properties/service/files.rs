@@ -221,6 +221,17 @@ pub(super) fn product<'v>(file: &'v Value, name: &str) -> &'v Value {
     found.find(|one| !one.is_null()).unwrap_or(&Value::Null)
 }
 
+/// Whether every lightener and shade of its mix states its longest time.
+pub(super) fn all_state_it(one: &Known, step: &Value) -> bool {
+    let mix = named(list(&one.data, "mixes"), "name", word(step, "name"));
+    let limited = |name: &str| {
+        let of = |kind: &str, key: &str| named(list(&one.file, kind), key, name).clone();
+        [of("shop.lightener", "name"), of("shop.shade", "code")].into_iter().find(|facts| !facts.is_null())
+    };
+    let mut facts = list(mix, "bowls.0.parts").iter().filter_map(|part| limited(word(part, "product")));
+    facts.all(|facts| facts["longest_min"].is_number())
+}
+
 /// An amount of money in cents.
 pub(super) fn cents(value: &Value) -> f64 {
     let amount = value["amount"].as_str().unwrap_or_else(|| panic!("no amount: {value}"));
