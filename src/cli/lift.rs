@@ -18,7 +18,7 @@ use crate::{
     quantity::{Duration, MassFraction, Quantity, Share},
     sheet::{BETWEEN_VISITS, visits_table},
     source::Interval,
-    text::{Sheet, in_hundred, span},
+    text::{Sheet, in_hundred, span, whole_minutes},
 };
 use serde::Serialize;
 
@@ -340,7 +340,8 @@ fn text(report: &Report) -> String {
     }
     choices(&mut sheet, report);
     for seen in &report.seen {
-        let again = seen.look_again_min.map(|at| format!("; look again at minute {:.0}", at.min())).unwrap_or_default();
+        let again =
+            seen.look_again_min.map(|at| format!("; look again at minute {}", whole_minutes(at))).unwrap_or_default();
         sheet.paragraph(&format!("minute {:.0}: {}: {}{again}", seen.at_min.min(), seen.next, seen.why), 2);
     }
     let minutes: Vec<String> = report.looks_min.iter().map(|at| crate::text::number(at.min(), 0)).collect();

@@ -9,7 +9,7 @@ use crate::{
         self, AfterLevel, Again, Instruction, LogProblem, Record, SecondApplication, after_levels, levels_seen,
         read_log, replay, second_applications, trace_record,
     },
-    text::{Sheet, amount, list, number, range},
+    text::{Sheet, amount, list, number, range, whole_minutes},
 };
 use serde::Serialize;
 use std::path::Path;
@@ -117,7 +117,7 @@ fn told(
         sheet.paragraph(&format!("[{}] {} [{}]", one.verdict, one.told(), one.basis), 7);
     }
     for one in levels {
-        let again = one.look_again.map(|at| format!("; look again at {}", amount(at, 0))).unwrap_or_default();
+        let again = one.look_again.map(|at| format!("; look again at {}", whole_minutes(at))).unwrap_or_default();
         let text = format!("{} at minute {}: {}: {}{again}", one.section, amount(one.at, 0), one.next, one.why);
         sheet.paragraph(&text, 2);
     }

@@ -6,7 +6,7 @@ use crate::{
     record::{AfterLevel, RestOfService, after_levels, levels_seen, read_log, replay, rest_of_service},
     service::{Plan, ServiceFile},
     sheet,
-    text::{Sheet, amount},
+    text::{Sheet, amount, whole_minutes},
 };
 use std::path::Path;
 
@@ -50,7 +50,7 @@ fn told(plan: &Plan, found: &RestOfService, levels: &[AfterLevel]) -> String {
         sheet.paragraph(&format!("[{}] {} [{}]", one.verdict, one.told(), one.basis), 7);
     }
     for one in levels {
-        let again = one.look_again.map(|at| format!("; look again at {}", amount(at, 0))).unwrap_or_default();
+        let again = one.look_again.map(|at| format!("; look again at {}", whole_minutes(at))).unwrap_or_default();
         let text = format!("{} at minute {}: {}: {}{again}", one.section, amount(one.at, 0), one.next, one.why);
         sheet.paragraph(&text, 2);
     }

@@ -3,7 +3,7 @@
 use crate::{
     quantity::{Duration, Quantity},
     source::{Sourced, citations::trade},
-    text::number,
+    text::whole_minutes,
 };
 
 /// From one look to the next: the earlier figure of the published range, since a late look cannot be made up for.
@@ -79,8 +79,7 @@ impl TimeOn {
     /// What follows from the planned minute on, on a clock that shows `begun` at the first strand; none before it, and none where it
     /// comes off.
     pub(crate) fn told(&self, begun: Duration) -> Option<String> {
-        // Whole minutes that are over, for a later one would be beyond the longest.
-        let on_clock = |at: Duration| number((begun.min() + at.min()).floor(), 0);
+        let on_clock = |at: Duration| whole_minutes(Duration::nearest(begun.min() + at.min()));
         let latest = on_clock(self.end());
         match self.due() {
             Due::Working | Due::Rinse => None,
@@ -92,7 +91,7 @@ impl TimeOn {
                 ))
             }
             Due::LeaveOn => {
-                let left = number((self.end().min() - self.on.min()).floor(), 0);
+                let left = whole_minutes(Duration::nearest(self.end().min() - self.on.min()));
                 let again = self.look_again().map(on_clock).unwrap_or_default();
                 Some(format!(
                     "the planned time is up; {left} min are left of the longest that the product allows: look again at minute \

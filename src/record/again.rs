@@ -1,7 +1,9 @@
 //! Whether a section is put on a second time: one decision from level, condition, time and applications together.
 
 use super::{
-    Instruction, SectionSoFar, SoFar, instructions,
+    Instruction, SectionSoFar, SoFar,
+    begun::{as_begun, taken_as_begun},
+    instructions,
     replay::LEAST_MIN,
     toned::{is_there, level_without_toner, why_not_bare},
 };
@@ -136,10 +138,13 @@ pub struct SecondApplication {
 #[must_use]
 pub fn second_applications(moved: &Plan, so_far: &SoFar) -> Vec<SecondApplication> {
     let follows = instructions(so_far);
-    let of = |one: &SectionSoFar| {
+    let of = |noted: &SectionSoFar| {
+        let one = &as_begun(moved, noted);
         let lift = moved.lift.iter().find(|lift| lift.section == one.name)?;
         let (_, level) = level_without_toner(moved, so_far, one)?;
-        Some(Asked { moved, so_far, one, lift, level, follows: &follows }.decide())
+        let mut decided = Asked { moved, so_far, one, lift, level, follows: &follows }.decide();
+        decided.reasons.extend(taken_as_begun(moved, noted));
+        Some(decided)
     };
     so_far.sections.iter().filter_map(of).collect()
 }

@@ -6,7 +6,7 @@ use super::{
     instructions::{concerns_all, itching},
     replay::LEAST_MIN,
     toned::toned_at,
-    too_long::{over, time_on, too_long_on},
+    too_long::{RETURNS_SLOWLY, over, time_on, too_long_on},
 };
 use crate::{
     finding::{Finding, Verdict},
@@ -14,7 +14,7 @@ use crate::{
     quantity::{Duration, Quantity},
     service::{Mix, shape::Elasticity},
     source::Sourced,
-    text::{amount, number, of_hundred},
+    text::{amount, of_hundred, whole_minutes},
 };
 
 /// How often lightener goes on the same hair in one visit.
@@ -65,14 +65,14 @@ impl Asked<'_> {
     /// What is left of the planned time or of what the products allow, whichever ends first; of the latter once the former is up.
     pub(super) fn time_left(&self, time: &TimeOn) -> String {
         let begun = self.one.on_now(self.so_far.now).map_or(Duration::ZERO, |on| on.begun);
-        let left = |end: Duration| (end.min() - time.on.min()).max(0.0);
+        let left = |end: Duration| whole_minutes(Duration::nearest((end.min() - time.on.min()).max(0.0)));
         time.told(begun).unwrap_or_else(|| match time.longest.filter(|longest| *longest < time.planned) {
             Some(longest) => format!(
                 "less is left than was planned; {} min are left of the longest that the product allows: look every five minutes, and \
                  rinse within them whatever the level",
-                number(left(longest).floor(), 0)
+                left(longest)
             ),
-            None => format!("{} min are left of the planned time", number(left(time.planned), 0)),
+            None => format!("{} min are left of the planned time", left(time.planned)),
         })
     }
 
@@ -80,7 +80,7 @@ impl Asked<'_> {
     pub(super) fn rinse_now(&self, time: &TimeOn) -> Vec<String> {
         let mut why: Vec<String> = over(time).into_iter().collect();
         if self.one.elasticity == Some(Elasticity::Reduced) {
-            why.push("rinse now: a strand returns slowly".to_owned());
+            why.push(RETURNS_SLOWLY.to_owned());
         }
         if let Some((at, Comfort::Itching)) = self.so_far.comfort {
             why.push(itching(at));

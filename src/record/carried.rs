@@ -1,6 +1,6 @@
 //! What the hair of a section carried by the log, and what that did to the fibre.
 
-use super::{SectionSoFar, SoFar, instructions};
+use super::{SectionSoFar, SoFar, begun::as_begun, instructions};
 use crate::{
     finding::Verdict,
     lift::{Strain, condition},
@@ -26,13 +26,14 @@ impl Undergone {
         let none = !plan.lift.iter().any(|lift| was_on(&lift));
         let as_planned = none && !stopped();
         let counted = plan.lift.iter().filter(|lift| as_planned || was_on(lift));
-        counted.map(|lift| (lift.section.as_str(), Self::of(lift, so_far))).collect()
+        counted.map(|lift| (lift.section.as_str(), Self::of(plan, lift, so_far))).collect()
     }
 
     /// Of a section as the log has it.
-    fn of(lift: &SectionLift, so_far: &SoFar) -> Self {
+    fn of(plan: &Plan, lift: &SectionLift, so_far: &SoFar) -> Self {
         let one = so_far.sections.iter().find(|one| one.name == lift.section);
-        let mut carried = one.map_or_else(|| vec![lift.limit], |one| one.carried_each(so_far.now, lift.limit));
+        let begun = one.map(|one| as_begun(plan, one));
+        let mut carried = begun.map_or_else(|| vec![lift.limit], |one| one.carried_each(so_far.now, lift.limit));
         let is_noted = one.is_some_and(|one| one.carried().is_some());
         if let (false, Some(last)) = (is_noted, carried.last_mut()) {
             // The service is over, and nobody knows when it was rinsed: not read better than it may be.

@@ -1,9 +1,10 @@
 use super::{
     Evenness, Instruction, SectionSoFar, SoFar,
+    begun::step_of,
     evenness::evenness,
     repeat::{mix_of, to_repeat},
     toned::{CameTo, came_to},
-    too_long::{instructed, is_more, step_of},
+    too_long::{instructed, is_more},
 };
 use crate::{
     choice::choice,

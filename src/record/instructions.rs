@@ -78,7 +78,7 @@ pub(super) fn of_signs(so_far: &SoFar) -> Vec<Instruction> {
         text,
         basis,
     };
-    let on = || so_far.sections.iter().filter(|one| one.begun.is_some() && one.rinsed.is_none());
+    let on = || so_far.sections.iter().filter(|one| one.is_on());
     // A scalp that burned is not well because it feels well after the rinse.
     match (so_far.comfort_worst, so_far.comfort) {
         (Some((at, Comfort::Burning)), _) => {
@@ -95,7 +95,7 @@ pub(super) fn of_signs(so_far: &SoFar) -> Vec<Instruction> {
         _ => {}
     }
     let asked = so_far.comfort.map_or(Duration::ZERO, |(at, _)| at);
-    let first = on().filter_map(|one| one.begun).map(Duration::min).fold(f64::INFINITY, f64::min);
+    let first = on().filter_map(|one| one.begun.or(one.applied)).map(Duration::min).fold(f64::INFINITY, f64::min);
     let silent = so_far.now.min() - asked.min().max(first);
     if silent > ASK_EVERY_MIN.value {
         let text = format!("the guest was not asked for {silent:.0} min: ask how the scalp feels");
@@ -132,8 +132,11 @@ pub(super) fn of_signs(so_far: &SoFar) -> Vec<Instruction> {
                 found.push(stop_of(one, text));
             }
             Some(Elasticity::Reduced) => {
-                let text =
-                    "a strand returns slowly: no second application today; tone gently, treat, test again".to_owned();
+                // Without a plan nobody knows here whether it is a toner.
+                let rinse = if one.is_on() { "rinse what lightens now; " } else { "" };
+                let text = format!(
+                    "a strand returns slowly: {rinse}no second application today; tone gently, treat, test again"
+                );
                 found.push(said(Verdict::Warning, name, text, Basis::CommonPractice));
             }
             _ => {}

@@ -5,6 +5,7 @@ use super::LogEntry;
 use super::{
     SectionSoFar, SoFar,
     again::{Again, SecondApplication, second_applications},
+    begun::{as_begun, step_of},
     toned::{CameTo, came_to, level_without_toner, why_not_bare},
     too_long::time_on,
 };
@@ -74,7 +75,8 @@ pub struct AfterLevel {
     pub look_again: Option<Duration>,
 }
 
-/// The levels of a log for the plan that it belongs to. Where a begin is not noted, it is taken as planned.
+/// The levels of a log for the plan that it belongs to. Where a begin is not noted, it is taken as planned: before the end of its
+/// application where that is noted, else by the sheet.
 ///
 /// # Example
 ///
@@ -123,14 +125,14 @@ fn on_the_sheet(plan: &Plan, one: &SectionSoFar, at: Duration) -> Result<Duratio
         return Err("no section of this name is lightened".to_owned());
     }
     let planned = planned(plan, &one.name).ok_or("the plan does not begin it")?;
-    let (first, ..) = one.first();
     if let Some(earlier) = one.earlier.first().filter(|earlier| at > earlier.rinsed) {
         let after = if earlier.rinse_noted { "its first rinse, and put on again" } else { "it was begun again" };
         return Err(format!("seen after {after}: the forecast is of one application"));
     }
-    let (begun, which) = match first {
-        Some(begun) => (begun, "noted"),
-        None => (planned, "planned (note when it was begun)"),
+    let (begun, which) = match (one.first().0, as_begun(plan, one).first().0) {
+        (Some(begun), _) => (begun, "noted"),
+        (None, Some(begun)) => (begun, "planned before it was all on (note when it was begun)"),
+        (None, None) => (planned, "planned (note when it was begun)"),
     };
     if at <= begun {
         return Err(format!("not after its begin, {} as {which}", amount(begun, 0)));
@@ -139,7 +141,7 @@ fn on_the_sheet(plan: &Plan, one: &SectionSoFar, at: Duration) -> Result<Duratio
 }
 
 fn planned(plan: &Plan, section: &str) -> Option<Duration> {
-    plan.order.iter().find(|step| step.name == section).map(|step| step.begin)
+    step_of(plan, section).map(|step| step.begin)
 }
 
 /// What the last level of each section that is on says to do, on the clock of the log; `moved` is the plan made with [`levels_seen`].
@@ -167,7 +169,8 @@ fn planned(plan: &Plan, section: &str) -> Option<Duration> {
 #[must_use]
 pub fn after_levels(moved: &Plan, so_far: &SoFar) -> Vec<AfterLevel> {
     let of = |lift: &SectionLift| {
-        let begun = so_far.sections.iter().find(|one| one.name == lift.section).and_then(|one| one.first().0);
+        let one = so_far.sections.iter().find(|one| one.name == lift.section);
+        let begun = one.and_then(|one| as_begun(moved, one).first().0);
         let later = match (begun, planned(moved, &lift.section)) {
             (Some(begun), Some(planned)) => begun.min() - planned.min(),
             _ => 0.0,
@@ -185,7 +188,8 @@ pub fn after_levels(moved: &Plan, so_far: &SoFar) -> Vec<AfterLevel> {
     };
     let decided = second_applications(moved, so_far);
     let follows = |lift: &SectionLift| {
-        let one = so_far.sections.iter().find(|one| one.name == lift.section);
+        let one = so_far.sections.iter().find(|one| one.name == lift.section).map(|one| as_begun(moved, one));
+        let one = one.as_ref();
         // What was seen before the last look, or before the rinse, says nothing of what to do now.
         if one.is_some_and(|one| one.rinsed.is_some()) {
             return None;

@@ -27,6 +27,7 @@
 
 mod again;
 mod against;
+mod begun;
 mod carried;
 mod compare;
 #[cfg(feature = "cli")]

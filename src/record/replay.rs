@@ -99,6 +99,11 @@ impl SectionSoFar {
         earlier.chain([self.begun, self.applied, self.rinsed]).collect()
     }
 
+    /// Whether mixture is on it: begun or all on, and not rinsed.
+    pub(super) fn is_on(&self) -> bool {
+        self.begun.or(self.applied).is_some() && self.rinsed.is_none()
+    }
+
     /// How often it was put on: begun again without a noted rinse, nobody knows that it was more than once.
     pub(super) fn applications(&self) -> usize {
         self.earlier.iter().filter(|earlier| earlier.rinse_noted).count() + 1

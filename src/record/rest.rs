@@ -2,18 +2,17 @@
 
 use super::{
     AfterLevel, Comfort, Instruction, SectionSoFar, SoFar,
+    begun::{as_begun, taken_as_begun},
     compare::strange,
     instructions::{concerns_all, itching},
-    toned::goes_on_after,
-    too_long::{as_begun, instructed, over, time_on},
+    too_long::{RETURNS_SLOWLY, instructed, over, time_on},
 };
 use crate::{
     day::{CannotArrange, Effort, OnHair, Timeline, Underway, go_on},
     finding::Verdict,
     lift::Next,
     quantity::{Duration, Quantity},
-    service::{Plan, shape::Elasticity},
-    text::amount,
+    service::Plan,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -67,7 +66,7 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
     };
     let off = |one: &SectionSoFar| of_all(one).or_else(|| off_now((plan, so_far), one, &follows, levels));
     // All that is on the hair, known to the plan or not.
-    let on = so_far.sections.iter().filter(|one| one.begun.or(one.applied).is_some() && one.rinsed.is_none());
+    let on = so_far.sections.iter().filter(|one| one.is_on());
     let at_once = on.filter_map(|one| Some(format!("{}: {}", one.name, off(one)?))).collect();
     let mut rest = RestOfService {
         now: so_far.now,
@@ -97,13 +96,7 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
     for (section, work) in day.work.iter().enumerate() {
         let Some(noted) = so_far.sections.iter().find(|one| one.name == work.name) else { continue };
         let one = &as_begun(plan, noted);
-        if noted.begun.is_none() && one.begun.is_some() && one.rinsed.is_none() {
-            rest.left_out.push(format!(
-                "{}: its begin is not noted: taken as on from minute {}, as planned (note --begun)",
-                one.name,
-                amount(one.begun.unwrap_or(Duration::ZERO), 0)
-            ));
-        }
+        rest.left_out.extend(taken_as_begun(plan, noted).map(|text| format!("{}: {text}", one.name)));
         match (one.begun, one.rinsed) {
             (_, Some(_)) => underway.rinsed.push(section),
             (Some(start), None) => {
@@ -184,10 +177,7 @@ fn off_now(
     let stop = follows.iter().find(|stop| stop.verdict == Verdict::Stop && stop.section.as_ref() == Some(&one.name));
     let last = levels.iter().rev().find(|level| level.section == one.name);
     // Toned gently it may be all the same.
-    let weak = || {
-        let slow = !goes_on_after(plan, &one.name) && one.elasticity == Some(Elasticity::Reduced);
-        slow.then(|| "rinse now: a strand returns slowly".to_owned())
-    };
+    let weak = || one.is_weak_on(plan).then(|| RETURNS_SLOWLY.to_owned());
     let of_mix = || stop_of_mix(plan, &one.name).map(|text| format!("the plan says stop: {text}"));
     stop.map(|stop| stop.text.clone())
         .or_else(of_mix)

@@ -2,15 +2,16 @@
 
 use super::{
     Comfort, Instruction, SectionSoFar, SoFar,
+    begun::{all_as_begun, as_begun, step_of},
     carried::Stretch,
     instructions::{concerns_all, instructions, of_signs},
-    toned::{is_there, level_without_toner},
+    toned::{goes_on_after, is_there, level_without_toner},
 };
 use crate::{
     finding::Verdict,
     lift::{Due, TimeOn},
     quantity::{Duration, Quantity},
-    service::{Plan, Step, shape::Elasticity},
+    service::{Plan, shape::Elasticity},
     source::{Basis, Sourced},
     text::number,
 };
@@ -30,14 +31,16 @@ fn more(min: f64) -> String {
 }
 
 /// How long a section is on, and how long it may be: by the products, and by the plan where it ends earlier and one of them does not
-/// say, or where none does. None where it is not on, or the plan does not know it.
+/// say, or where none does. Once it is on for as long as one of them says, that is its longest, whatever the others leave open. None
+/// where it is not on, or the plan does not know it.
 pub(super) fn time_on(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<TimeOn> {
     let (step, on) = (step_of(plan, &one.name)?, one.on_now(so_far.now)?);
     let read = level_without_toner(plan, so_far, one).filter(|(at, _)| *at >= on.begun);
+    let reached = || step.longest_stated(on.begun, on.applied).filter(|stated| on.min() >= stated.min());
     Some(TimeOn {
         on: Duration::nearest(on.min()),
         planned: Duration::nearest(step.rinse_by.min() - step.begin.min()),
-        longest: step.longest_known(on.begun, on.applied),
+        longest: step.longest_known(on.begun, on.applied).or_else(reached),
         looked: read.map(|(at, _)| Duration::nearest(at.min() - on.begun.min())),
     })
 }
@@ -59,24 +62,8 @@ pub(super) fn over(time: &TimeOn) -> Option<String> {
     })
 }
 
-/// A section with the begin as planned before the end of its application where nobody noted one: later it cannot be taken, for the
-/// longest time would end too late.
-pub(super) fn as_begun(plan: &Plan, one: &SectionSoFar) -> SectionSoFar {
-    let planned = |step: &Step| step.applied.min() - step.begin.min();
-    let before = |applied: Duration| {
-        let step = step_of(plan, &one.name)?;
-        Some(Duration::nearest((applied.min() - planned(step)).max(0.0)))
-    };
-    SectionSoFar { begun: one.begun.or_else(|| before(one.applied?)), ..one.clone() }
-}
-
-pub(super) fn step_of<'p>(plan: &'p Plan, section: &str) -> Option<&'p Step> {
-    plan.order.iter().find(|step| step.name == section)
-}
-
 /// That what was rinsed had been on for longer than the products allow, in words; put on again it stays so.
 pub(super) fn stayed_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Option<String> {
-    let one = &as_begun(plan, one);
     let mut ended = one.stretches(now);
     if one.rinsed.is_none() {
         ended.pop();
@@ -92,9 +79,7 @@ pub(super) fn stayed_on(plan: &Plan, one: &SectionSoFar, now: Duration) -> Optio
 /// That it has been on for longer than the products allow, rinsed or not.
 pub(super) fn too_long_on(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<String> {
     let now = so_far.now;
-    let begun = as_begun(plan, one);
     let still = || {
-        let one = &begun;
         let on = one.on_now(now)?;
         beyond(plan, one, vec![on])?;
         over(&time_on(plan, so_far, one)?)
@@ -119,53 +104,88 @@ pub(crate) fn stopped_for(plan: &Plan, so_far: &SoFar) -> Vec<String> {
 /// What follows from the log beside its plan, the worst first: also that a section comes off because its time is up.
 pub(crate) fn instructed(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
     let mut found = of_time(plan, so_far);
-    found.extend(instructions(so_far));
+    found.extend(instructions(&all_as_begun(plan, so_far)));
     found.sort_by_key(|one| one.verdict);
     found
 }
 
-/// What follows from how long each section is or was on.
+/// What follows from how long each section is or was on, and from a strand of what is on.
 fn of_time(plan: &Plan, so_far: &SoFar) -> Vec<Instruction> {
     let signs = instructions(so_far);
-    let off = |one: &SectionSoFar| {
-        let time = time_on(plan, so_far, &as_begun(plan, one))?;
-        let by_products = time.longest.is_some();
-        Some(Instruction {
-            verdict: if by_products { Verdict::Stop } else { Verdict::Warning },
-            section: Some(one.name.clone()),
-            text: over(&time)?,
-            basis: if by_products { Basis::Stated } else { Basis::Assumed },
-        })
+    let each = |noted: &SectionSoFar| {
+        let one = as_begun(plan, noted);
+        let about = OfTime { plan, so_far, time: time_on(plan, so_far, &one), one, signs: &signs };
+        [about.off(), about.weak(), about.look(), about.was()]
     };
-    // What is left on beyond the planned time is looked at; colour is not, it is rinsed as planned.
-    let look = |one: &SectionSoFar| {
-        let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
-        let begun = as_begun(plan, one);
-        let time = time_on(plan, so_far, &begun).filter(|time| time.due() == Due::LookNow)?;
-        let here = |sign: &Instruction| {
-            sign.section.as_ref().is_none_or(|name| *name == one.name) || concerns_all(so_far, sign)
-        };
-        let on = begun.on_now(so_far.now)?;
-        let text = if matches!(so_far.comfort, Some((_, Comfort::Itching)))
-            || signs.iter().any(|sign| sign.verdict == Verdict::Stop && here(sign))
-        {
-            // It comes off, as those say.
-            return None;
-        } else if one.elasticity == Some(Elasticity::Reduced) {
-            "rinse now: a strand returns slowly".to_owned()
-        } else if level_without_toner(plan, so_far, &begun)
-            .is_some_and(|(at, level)| at >= on.begun && is_there(level, lift.target_level))
-        {
-            "rinse now: the level is there".to_owned()
-        } else {
-            time.told(on.begun)?
-        };
-        Some(Instruction { verdict: Verdict::Warning, section: Some(one.name.clone()), text, basis: Basis::Assumed })
-    };
-    let was = |one: &SectionSoFar| {
-        let (verdict, basis) = (Verdict::Stop, Basis::Stated);
-        Some(Instruction { verdict, section: Some(one.name.clone()), text: stayed_on(plan, one, so_far.now)?, basis })
-    };
-    let each = |one: &SectionSoFar| [off(one), look(one), was(one)];
     so_far.sections.iter().flat_map(each).flatten().collect()
+}
+
+/// A section, its begin noted or taken as planned, beside what the log says apart from its time.
+struct OfTime<'a> {
+    plan: &'a Plan,
+    so_far: &'a SoFar,
+    one: SectionSoFar,
+    time: Option<TimeOn>,
+    signs: &'a [Instruction],
+}
+
+impl OfTime<'_> {
+    fn said(&self, verdict: Verdict, text: String, basis: Basis) -> Instruction {
+        Instruction { verdict, section: Some(self.one.name.clone()), text, basis }
+    }
+
+    /// Its time is up.
+    fn off(&self) -> Option<Instruction> {
+        let time = self.time.as_ref()?;
+        let by_products = time.longest.is_some();
+        let (verdict, basis) =
+            if by_products { (Verdict::Stop, Basis::Stated) } else { (Verdict::Warning, Basis::Assumed) };
+        Some(self.said(verdict, over(time)?, basis))
+    }
+
+    /// Whether signs of the guest, of it or of a foil say already that it comes off.
+    fn comes_off(&self) -> bool {
+        let here = |sign: &Instruction| {
+            sign.section.as_ref().is_none_or(|name| *name == self.one.name) || concerns_all(self.so_far, sign)
+        };
+        matches!(self.so_far.comfort, Some((_, Comfort::Itching)))
+            || self.signs.iter().any(|sign| sign.verdict == Verdict::Stop && here(sign))
+    }
+
+    /// A strand returns slowly: it comes off at any minute, but for a toner, which may stay all the same.
+    fn weak(&self) -> Option<Instruction> {
+        let up = self.time.as_ref().is_some_and(|time| time.due() == Due::Rinse);
+        let told = self.one.is_weak_on(self.plan) && !up && !self.comes_off();
+        told.then(|| self.said(Verdict::Warning, RETURNS_SLOWLY.to_owned(), Basis::CommonPractice))
+    }
+
+    /// What is left on beyond the planned time is looked at; colour is not, it is rinsed as planned.
+    fn look(&self) -> Option<Instruction> {
+        let lift = self.plan.lift.iter().find(|lift| lift.section == self.one.name)?;
+        let time = self.time.as_ref().filter(|time| time.due() == Due::LookNow)?;
+        if self.comes_off() || self.one.is_weak_on(self.plan) {
+            return None;
+        }
+        let on = self.one.on_now(self.so_far.now)?;
+        let there = level_without_toner(self.plan, self.so_far, &self.one)
+            .is_some_and(|(at, level)| at >= on.begun && is_there(level, lift.target_level));
+        let text = if there { "rinse now: the level is there".to_owned() } else { time.told(on.begun)? };
+        Some(self.said(Verdict::Warning, text, Basis::Assumed))
+    }
+
+    /// It was on for too long.
+    fn was(&self) -> Option<Instruction> {
+        Some(self.said(Verdict::Stop, stayed_on(self.plan, &self.one, self.so_far.now)?, Basis::Stated))
+    }
+}
+
+/// What a strand that returns slowly says of what is on, where that is no toner.
+pub(super) const RETURNS_SLOWLY: &str = "rinse now: a strand returns slowly";
+
+impl SectionSoFar {
+    /// Whether it is on, no toner, and has a strand that returns slowly.
+    pub(super) fn is_weak_on(&self, plan: &Plan) -> bool {
+        let on = self.is_on() && !goes_on_after(plan, &self.name);
+        on && self.elasticity == Some(Elasticity::Reduced)
+    }
 }

@@ -4,7 +4,7 @@ use crate::{
     quantity::Duration,
     service::{BowlCard, Start, WorkStage, strength_decimals},
     shop::Habits,
-    text::{Sheet, amount, number, range},
+    text::{Sheet, number, range, whole_minutes},
 };
 use jiff::civil::DateTime;
 
@@ -92,7 +92,7 @@ fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
             );
         }
         None => {
-            let minute = |at: &Duration| amount(*at, 0);
+            let minute = |at: &Duration| whole_minutes(*at);
             let minutes = &card.minutes;
             let (mixed, use_by) = (minute(&minutes.mixed_at), minute(&minutes.use_by));
             sheet.paragraph(&format!("mixed at minute {mixed}, use by minute {use_by}{earliest}"), 2);

@@ -2,7 +2,7 @@ use super::writing::Writing;
 use crate::{
     quantity::Duration,
     service::{Plan, Start, WorkStage},
-    text::amount,
+    text::whole_minutes,
 };
 
 /// Times of the plan as the bench reads them: on the clock where the time of day is stated, else in minutes.
@@ -27,7 +27,7 @@ impl Clock {
 
     pub(super) fn at(self, when: Duration, stage: WorkStage) -> String {
         let begun = self.after_first_brush(when, stage);
-        self.start.plus(begun).map_or_else(|| amount(when, 0), |at| self.writing.time(at))
+        self.start.plus(begun).map_or_else(|| whole_minutes(when), |at| self.writing.time(at))
     }
 
     /// The minutes from the first brush; toners and root shadows count from the last rinse before them.

@@ -5,7 +5,7 @@ use crate::{
     day::{FoilGroup, Piece, PieceKind, SECTIONS_AT_MOST, SectionTimes, Timeline},
     quantity::Duration,
     service::{DayPlan, OrderedBy, Plan},
-    text::{Sheet, amount, count, list},
+    text::{Sheet, amount, count, list, whole_minutes},
 };
 
 /// Who does what when, in full: the order proposed, the sheet's own, every piece of work.
@@ -84,16 +84,16 @@ pub(super) fn day(sheet: &mut Sheet, plan: &Plan) {
 
 /// When each section is mixed, put on, looked at and rinsed.
 pub(crate) fn times(sheet: &mut Sheet, timeline: &Timeline) {
-    let many = |times: &[Duration]| times.iter().map(|at| amount(*at, 0)).collect::<Vec<_>>().join(" ");
+    let many = |times: &[Duration]| times.iter().map(|at| whole_minutes(*at)).collect::<Vec<_>>().join(" ");
     let row = |(i, one): (usize, &SectionTimes)| {
         vec![
             (i + 1).to_string(),
             one.name.clone(),
             many(&one.mix_at),
-            amount(one.start, 0),
-            amount(one.applied, 0),
+            whole_minutes(one.start),
+            whole_minutes(one.applied),
             many(&one.looks),
-            amount(one.rinse, 0),
+            whole_minutes(one.rinse),
             amount(one.on_hair, 0),
         ]
     };

@@ -7,7 +7,7 @@ use crate::{
     quantity::{Duration, Share},
     service::{ChosenStrength, Plan, SectionLift, TogetherPlan},
     source::Interval,
-    text::{Sheet, amount, count, in_hundred, number, span},
+    text::{Sheet, amount, count, in_hundred, number, span, whole_minutes},
 };
 
 /// The strengths that sections left to the plan, and level against time, section by section.
@@ -126,7 +126,8 @@ fn there(time: &TimeTo) -> String {
 
 fn seen(sheet: &mut Sheet, section: &SectionLift) {
     for seen in &section.seen {
-        let again = seen.look_again.map(|at| format!("; look again at minute {}", amount(at, 0))).unwrap_or_default();
+        let again =
+            seen.look_again.map(|at| format!("; look again at minute {}", whole_minutes(at))).unwrap_or_default();
         let text = format!("{}, minute {}: {}: {}{again}", section.section, amount(seen.at, 0), seen.next, seen.why);
         sheet.paragraph(&text, 2);
     }

@@ -2,14 +2,14 @@ use super::first;
 use crate::{
     quantity::Duration,
     service::{Plan, WorkStage},
-    text::{Sheet, amount},
+    text::{Sheet, amount, whole_minutes},
 };
 
 /// The running order in minutes, as a timer counts them.
 pub(super) fn order(sheet: &mut Sheet, plan: &Plan) {
     sheet.heading("Order, in minutes from the first brush");
     first::order(sheet, plan);
-    let minutes = |list: &[Duration]| list.iter().map(|at| amount(*at, 0)).collect::<Vec<_>>().join(" ");
+    let minutes = |list: &[Duration]| list.iter().map(|at| whole_minutes(*at)).collect::<Vec<_>>().join(" ");
     for (stage, note) in [(WorkStage::Section, ""), (WorkStage::Toner, "After rinsing, counted anew:")] {
         let steps: Vec<_> = plan
             .order
@@ -31,8 +31,8 @@ pub(super) fn order(sheet: &mut Sheet, plan: &Plan) {
                     step.name.clone(),
                     format!("{} to {}", amount(step.begin, 0), amount(step.applied, 0)),
                     minutes(&step.look_at),
-                    step.look_at_last.map_or_else(|| "-".to_owned(), |at| amount(at, 0)),
-                    amount(step.rinse_by, 0),
+                    step.look_at_last.map_or_else(|| "-".to_owned(), whole_minutes),
+                    whole_minutes(step.rinse_by),
                 ]
             })
             .collect();

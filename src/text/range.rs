@@ -1,6 +1,6 @@
 use super::number;
 use crate::{
-    quantity::{Quantity, Share},
+    quantity::{Duration, Quantity, Share},
     source::Interval,
 };
 
@@ -100,4 +100,10 @@ pub fn in_hundred(chance: Share) -> String {
 pub(crate) fn of_hundred(chance: &Interval<Share>) -> String {
     let [low, best, high] = chance.to_array().map(in_hundred);
     if low == high { format!("{best} of 100") } else { format!("{best} ({low} to {high}) of 100") }
+}
+
+/// A minute of a clock, or minutes that are left, as they are shown: the whole ones that are over, for a later one would be beyond
+/// what it bounds. What lacks only the last bits of a sum is whole.
+pub(crate) fn whole_minutes(time: Duration) -> String {
+    number((time.min() + 1e-6).floor(), 0)
 }

@@ -16,35 +16,35 @@ use foilwork::{
 };
 use rstest::rstest;
 
-const OWN: &str = "longest_min = 50\nlongest_counts_from = \"first-strand\"\n";
+pub(super) const OWN: &str = "longest_min = 50\nlongest_counts_from = \"first-strand\"\n";
 
-fn text(own: &str) -> String {
+pub(super) fn text(own: &str) -> String {
     let text = include_str!("../../examples/soft-gradient.toml");
     let changed = text.replacen(OWN, own, 1);
     changed.replacen("apply_min = 18\ndevelop_min = 30", "apply_min = 5\ndevelop_min = 15", 1)
 }
 
-fn file(own: &str) -> ServiceFile {
+pub(super) fn file(own: &str) -> ServiceFile {
     parse(&text(own), Format::Toml).unwrap()
 }
 
 /// Begun in minute 4 and all on five minutes later; a level seen after so long on the hair, and where that is later, somebody asked
 /// the guest after so long.
-fn log(seen_after: Option<(f64, f64)>, now: f64) -> Vec<LogEntry> {
+pub(super) fn log(seen_after: Option<(f64, f64)>, now: f64) -> Vec<LogEntry> {
     let look = seen_after.map(|(after, level)| seen(4.0 + after, level));
     let lines = [of(4.0, Noted::Begun), of(9.0, Noted::Applied)].into_iter().chain(look);
     lines.chain([feels(4.0 + now, Comfort::Fine)]).collect()
 }
 
-struct Doors {
-    note: SecondApplication,
-    after: AfterLevel,
-    rest: RestOfService,
-    sheet: SeenNow,
+pub(super) struct Doors {
+    pub(super) note: SecondApplication,
+    pub(super) after: AfterLevel,
+    pub(super) rest: RestOfService,
+    pub(super) sheet: SeenNow,
 }
 
 /// What each door says of the nape.
-fn doors(own: &str, entries: &[LogEntry]) -> Doors {
+pub(super) fn doors(own: &str, entries: &[LogEntry]) -> Doors {
     let (file, so_far) = (file(own), replay(entries));
     let levels = levels_seen(&plan(&file).unwrap(), &so_far).levels;
     let moved = plan_with(&file, &Evidence { seen: levels, ..Evidence::default() }).unwrap();
@@ -54,7 +54,7 @@ fn doors(own: &str, entries: &[LogEntry]) -> Doors {
     Doors { note, after: after[0].clone(), rest, sheet: moved.lift[0].seen[0].clone() }
 }
 
-fn min(value: f64) -> Duration {
+pub(super) fn min(value: f64) -> Duration {
     Duration::from_min(value).unwrap()
 }
 

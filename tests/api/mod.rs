@@ -23,6 +23,7 @@ mod limits;
 mod mix;
 pub(crate) mod money;
 mod noted;
+mod one_log;
 mod page;
 mod pages;
 mod peroxide;

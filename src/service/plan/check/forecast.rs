@@ -8,7 +8,7 @@ use crate::{
     },
     service::shape::ServiceFile,
     source::{COMMON_PRACTICE, citations::lift as cited},
-    text::amount,
+    text::{amount, whole_minutes},
 };
 
 pub(super) fn check(
@@ -43,7 +43,7 @@ pub(super) fn check(
         for seen in &section.seen {
             let verdict = if seen.next.comes_off() { Warning } else { Note };
             let again =
-                seen.look_again.map(|at| format!("; look again at minute {}", amount(at, 0))).unwrap_or_default();
+                seen.look_again.map(|at| format!("; look again at minute {}", whole_minutes(at))).unwrap_or_default();
             let text =
                 format!("{}, minute {}: {}: {}{again}", section.section, amount(seen.at, 0), seen.next, seen.why);
             let places: Vec<usize> = place(&section.section).into_iter().collect();
