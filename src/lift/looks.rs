@@ -6,7 +6,7 @@ use super::{
     fresh::{Next, at_the_limit, chance_of_fresh},
 };
 use crate::{
-    colour::{Level, LevelChange},
+    colour::Level,
     hair::Texture,
     quantity::{Duration, Quantity, Share},
     source::{Sourced, citations::trade},
@@ -21,7 +21,12 @@ const FIRST_LOOK_MIN: Sourced<f64> = Sourced::published(15.0, &trade::CHECK_INTE
 const FIRST_LOOK_FINE_MIN: Sourced<f64> = Sourced::common_practice(10.0);
 
 /// A level read by eye to the half step counts as reached within this.
-const REACHED_WITHIN: f64 = 0.25;
+const REACHED_WITHIN_LEVELS: Sourced<f64> = Sourced::assumed(0.25);
+
+/// Whether a level is the one that is wanted, as far as the eye tells.
+pub(crate) fn is_there(level: Level, target: Level) -> bool {
+    (target - level).levels() <= REACHED_WITHIN_LEVELS.value
+}
 
 /// What to look for at every look, in the order of urgency.
 pub const LOOK_FOR: [&str; 5] = [
@@ -136,8 +141,7 @@ pub fn after_look(belief: &Belief, look: &Look) -> AfterLook {
     let reached = lightening.time_to(target);
     let chance_by_limit = lightening.chance_by(target, limit);
     let time = look.time();
-    let missing: LevelChange = target - seen;
-    let (next, why) = if missing.levels() <= REACHED_WITHIN {
+    let (next, why) = if is_there(seen, target) {
         (Next::Rinse, format!("{seen} is seen and {target} was wanted"))
     } else if time.due() == Due::Rinse {
         at_the_limit((time.end(), seen, target), &chance_of_fresh(&lightening, &[at], target, limit))

@@ -59,6 +59,7 @@ pub use forecast::Lightening;
 pub use fresh::Next;
 pub(crate) use fresh::{at_the_limit, chance_of_fresh, is_worth_it};
 pub use learn::Experience;
+pub(crate) use looks::is_there;
 pub use looks::{AfterLook, LOOK_FOR, Look, after_look, looks};
 pub use questions::{StrengthChance, chances, gentlest};
 pub use reach::TimeTo;

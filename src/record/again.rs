@@ -5,15 +5,15 @@ use super::{
     begun::{as_begun, taken_as_begun},
     instructions,
     replay::LEAST_MIN,
-    toned::{is_there, level_without_toner, why_not_bare},
+    toned::{level_without_toner, why_not_bare},
 };
 use crate::{
     choice::choice,
     colour::Level,
     hair::Weeks,
     lift::{
-        Condition, Due, Lightening, MOST_VISITS, OFTEN, Strain, TimeOn, Visit, chance_of_fresh, condition, is_worth_it,
-        series, weeks_between,
+        Condition, Due, Lightening, MOST_VISITS, OFTEN, Strain, TimeOn, Visit, chance_of_fresh, condition, is_there,
+        is_worth_it, series, weeks_between,
     },
     quantity::{Duration, Quantity, Share},
     service::{Plan, SectionLift, Start, later},

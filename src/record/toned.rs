@@ -5,11 +5,7 @@ use crate::{
     colour::Level,
     quantity::Duration,
     service::{Plan, WorkStage},
-    source::Sourced,
 };
-
-/// A level read by eye to the half step counts as reached within this.
-const REACHED_WITHIN_LEVELS: Sourced<f64> = Sourced::assumed(0.25);
 
 /// Why a level teaches nothing of lifting.
 const TONED: &str = "read after the toner, which is no level of lifting";
@@ -44,11 +40,6 @@ pub(crate) fn came_to(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> CameTo
 pub(super) fn level_without_toner(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<(Duration, Level)> {
     let bare = |(at, _): &(Duration, Level)| !toned_by(plan, so_far, one, *at, Unnoted::FromTheRinse);
     read_last(one.results().filter(bare).last(), one.seen.iter().copied().rfind(bare))
-}
-
-/// Whether a level is the one that is wanted, as far as the eye tells.
-pub(super) fn is_there(level: Level, target: Level) -> bool {
-    (target - level).levels() <= REACHED_WITHIN_LEVELS.value
 }
 
 /// Whether it is a toner, or what else comes after the sections.

@@ -5,11 +5,11 @@ use super::{
     begun::{all_as_begun, as_begun, step_of},
     carried::Stretch,
     instructions::{concerns_all, instructions, of_signs},
-    toned::{goes_on_after, is_there, level_without_toner},
+    toned::{goes_on_after, level_without_toner},
 };
 use crate::{
     finding::Verdict,
-    lift::{Due, TimeOn},
+    lift::{Due, TimeOn, is_there},
     quantity::{Duration, Quantity},
     service::{Plan, shape::Elasticity},
     source::{Basis, Sourced},

@@ -137,7 +137,8 @@ pub struct Salon {
     /// How long it takes to bring the guest to the basin.
     #[schemars(range(min = 0.0, max = 30.0), extend("x-unit" = "min"))]
     pub basin_walk_min: Option<f64>,
-    /// How much longer than planned a section may stay on, as far as its product allows, so that several go to the basin at once.
+    /// How much longer than planned a section may stay on, so that several go to the basin at once: as far as all products of its mix
+    /// state their longest time and allow it.
     #[schemars(range(min = 0.0, max = 60.0), extend("x-unit" = "min"))]
     pub stay_longer_min: Option<f64>,
     /// Rules that the proposed order keeps to; without a list, the darkest first in one foil, and mid-lengths before roots on
