@@ -75,10 +75,11 @@ prop_compose! {
     }
 }
 
-/// Records of which no two are of one service: each has a day of its own.
+/// Records of which no two are of one service: each has a day of its own, and guests of other codes another year.
 fn apart(codes: &'static str, most: usize) -> impl Strategy<Value = Vec<KeptRecord>> {
     vec(record(codes), 0..most).prop_map(|records| {
-        let day = |place: usize| format!("2026-{:02}-{:02}", 1 + place / 28, 1 + place % 28);
+        let year = 2000 + codes.bytes().map(u32::from).sum::<u32>() % 100;
+        let day = |place: usize| format!("{year}-{:02}-{:02}", 1 + place / 28, 1 + place % 28);
         records.into_iter().enumerate().map(|(place, record)| KeptRecord { on: day(place), ..record }).collect()
     })
 }
