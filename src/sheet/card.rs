@@ -71,7 +71,7 @@ fn asked(sheet: &mut Sheet, finding: &Finding) {
 fn times(sheet: &mut Sheet, card: &BowlCard, writing: Writing) {
     let ends = card.then.map_or_else(|| "rinse".to_owned(), |then| then.to_string());
     // What is looked at all the while ends by the hair: its time is an estimate.
-    let by = if card.minutes.ends.is_some() { "at about" } else { "by" };
+    let by = if card.minutes.ends.is_some() { "at about" } else { "planned for" };
     let earliest = if card.stage == WorkStage::Section { "" } else { " (earliest; after rinsing)" };
     let looks = |at: &str, looks: Vec<String>| match looks.as_slice() {
         [] => "all the while".to_owned(),

@@ -59,12 +59,22 @@ fn steps(sheet: &mut Sheet, plan: &Plan) {
         Start::Day(_) => "Times are minutes from the first brush: the file states no time of day",
     };
     let text = format!(
-        "{times}, as planned; write down the real ones. In brackets: what the scale then shows. Rinse a strand when it \
-         is there, not by the clock."
+        "{times}, as planned; write down the real ones. In brackets: what the scale then shows. {}",
+        by_the_clock(plan, clock)
     );
     sheet.paragraph(&text, 0);
     if let Some(note) = clock.writing().note() {
         sheet.paragraph(&note, 0);
+    }
+}
+
+/// When to rinse: the planned minute is an estimate, and a limit only where the products' longest is no later, or not known.
+pub(super) fn by_the_clock(plan: &Plan, clock: Clock) -> &'static str {
+    let later = |step: &Step| clock.at(step.off_by, step.stage) != clock.at(step.rinse_by, step.stage);
+    if plan.order.iter().any(later) {
+        "Rinse a strand when it is there, not by the clock; at LATEST whatever it shows."
+    } else {
+        "Rinse a strand when it is there, not by the clock."
     }
 }
 
@@ -90,7 +100,13 @@ fn one(sheet: &mut Sheet, mix: &Mix, step: &Step, clock: Clock) {
             (1, Some(mixed)) => format!("this bowl until {}", at(*mixed + bowl.use_within)),
             _ => format!("each bowl for {} min", amount(bowl.use_within, 0)),
         };
-        let times = format!("all on by {}; RINSE BY {}; {used}", at(step.applied), at(step.rinse_by));
+        let (planned, latest) = (at(step.rinse_by), at(step.off_by));
+        let rinse = if planned == latest {
+            format!("RINSE BY {planned}")
+        } else {
+            format!("PLANNED RINSE {planned}, LATEST {latest}")
+        };
+        let times = format!("all on by {}; {rinse}; {used}", at(step.applied));
         sheet.indented(&times, indent);
     }
     // A look at the rinse alone goes without saying.

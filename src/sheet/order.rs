@@ -33,14 +33,16 @@ pub(super) fn order(sheet: &mut Sheet, plan: &Plan) {
                     minutes(&step.look_at),
                     step.look_at_last.map_or_else(|| "-".to_owned(), whole_minutes),
                     whole_minutes(step.rinse_by),
+                    whole_minutes(step.off_by),
                 ]
             })
             .collect();
-        sheet.table(&["#", "what", "apply", "look at", "last strand", "rinse by"], &[0, 4, 5], rows);
+        sheet.table(&["#", "what", "apply", "look at", "last strand", "rinse", "latest"], &[0, 4, 5, 6], rows);
     }
     sheet.blank();
     sheet.paragraph(&format!("The order is {}.", plan.order_basis), 0);
     let text = "Times on the hair count from the first strand; from \"last strand\" on look at that one too. Rinse a \
-                strand when it is there, not when the clock says so. One pair of hands is assumed.";
+                strand when it is there, not when the clock says so: \"rinse\" is planned, \"latest\" is the longest of its \
+                products where all of them state theirs, and else as planned. One pair of hands is assumed.";
     sheet.paragraph(text, 0);
 }

@@ -1,6 +1,6 @@
 //! What is needed at the chair, as a page: bowl by bowl when, what to weigh, when to look, when to rinse.
 
-use super::{clock::Clock, first, notes::Notes};
+use super::{chair::by_the_clock, clock::Clock, first, notes::Notes};
 use crate::{
     page::Html,
     quantity::Duration,
@@ -45,8 +45,7 @@ pub(super) fn chair(html: &mut Html, plan: &Plan, notes: &mut Notes) {
         Start::At(_) => "Times are those of the clock",
         Start::Day(_) => "Times are minutes from the first brush: the file states no time of day",
     };
-    let text =
-        format!("{times}, as planned; write down the real ones. Rinse a strand when it is there, not by the clock.");
+    let text = format!("{times}, as planned; write down the real ones. {}", by_the_clock(plan, clock));
     html.element("p", &[("class", "small")], &text);
     if let Some(note) = clock.writing().note() {
         html.element("p", &[("class", "small")], &note);
@@ -122,7 +121,12 @@ fn times(html: &mut Html, mix: &Mix, step: &Step, clock: Clock) {
         let too = last.is_some_and(|from| *at >= from);
         (*at, if too { "look, the last strand too".to_owned() } else { "look".to_owned() })
     }));
-    all.push((step.rinse_by, "RINSE BY".to_owned()));
+    if clock.at(step.off_by, mix.stage) == clock.at(step.rinse_by, mix.stage) {
+        all.push((step.rinse_by, "RINSE BY".to_owned()));
+    } else {
+        all.push((step.rinse_by, "PLANNED RINSE".to_owned()));
+        all.push((step.off_by, "RINSE AT LATEST".to_owned()));
+    }
     // What is done at the same minute stays in the order in which it was named.
     all.sort_by(|a, b| a.0.min().total_cmp(&b.0.min()));
     // What is due at the same minute is one line.

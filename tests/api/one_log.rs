@@ -14,7 +14,8 @@ use foilwork::{
         Again, Comfort, Instruction, LogEntry, Noted, instructions, levels_seen, log_line, record, replay,
         rest_of_service, second_applications,
     },
-    service::{Plan, parse, plan, shape::Elasticity},
+    service::{Plan, parse, plan, plan_text, shape::Elasticity},
+    sheet::{bench_page, bench_sheet},
 };
 use rstest::rstest;
 
@@ -130,6 +131,31 @@ fn beyond_a_longest_that_one_product_states_is_a_stop_before_and_after_the_rinse
     let (found, _) = told(at(of(now, Noted::Rinsed)));
     let stopped: Vec<_> = found.iter().map(|(verdict, text)| (*verdict, text.split(':').next().unwrap())).collect();
     assert_eq!(stopped, rinsed.iter().map(|text| (Verdict::Stop, *text)).collect::<Vec<_>>());
+}
+
+/// The planned rinse, 65 min from the first brush at 14:30, is no limit where both shades state theirs: that is 70 then. It is where one does not.
+#[test]
+fn a_planned_rinse_is_told_as_a_limit_only_where_it_is_one() {
+    let told = |plan: &Plan| {
+        let sheet = bench_sheet(plan).split_whitespace().collect::<Vec<_>>().join(" ");
+        let page = bench_page(plan);
+        let minute = |what: &str| {
+            let line = page.split("<li ").find(|line| line.contains(&format!("data-what=\"{what}")))?;
+            Some(line.split("data-minute=\"").nth(1)?.split('"').next()?.to_owned())
+        };
+        let minutes = ["RINSE BY", "PLANNED RINSE", "RINSE AT LATEST"].map(minute);
+        assert_eq!(Some(plan.order[0].off_by.min().to_string()), minutes.iter().flatten().last().cloned());
+        (sheet, minutes)
+    };
+    let stated = plan_text(include_str!("../../examples/grey-blend.toml"), Format::Toml).unwrap();
+    let (sheet, minutes) = told(&stated);
+    assert!(sheet.contains("PLANNED RINSE 15:35, LATEST 15:40;") && !sheet.contains("RINSE BY"), "{sheet}");
+    assert!(sheet.contains("; at LATEST whatever it shows."), "{sheet}");
+    assert_eq!(minutes, [None, Some("65".to_owned()), Some("70".to_owned())]);
+    let (sheet, minutes) = told(&half_stated());
+    assert!(sheet.contains("RINSE BY 15:35;") && !sheet.contains("LATEST"), "{sheet}");
+    assert!(!sheet.contains("; at LATEST whatever it shows."), "{sheet}");
+    assert_eq!(minutes, [Some("65".to_owned()), None, None]);
 }
 
 /// Ten minutes before the planned one, and nobody has read a level: it comes off at every door until it is rinsed; a toner may stay.

@@ -80,7 +80,7 @@ class CardClock(Record):
         "look_at": "When to look at the hair.",
         "look_at_last": "From when on the last strand is looked at too.",
         "mixed_at": "When it is mixed.",
-        "rinse_by": "When to rinse at the latest.",
+        "rinse_by": "When it is planned to be rinsed, never beyond a product's own limit.",
         "use_by": "When it must no longer be used.",
     }
     ends_earliest: str | None
@@ -101,7 +101,10 @@ class CardMinutes(Record):
         "look_at_last_min": "From when on the last strand is looked at too.",
         "look_at_min": "When to look at the hair.",
         "mixed_at_min": "When it is mixed.",
-        "rinse_by_min": "When to rinse at the latest; a step before the colour ends about then by `then`.",
+        "rinse_by_min": (
+            "When it is planned to be rinsed, never beyond a product's own limit; a step before the colour ends about "
+            "then by `then`."
+        ),
         "use_by_min": "When it must no longer be used.",
     }
     ends_min: Bounds[float] | None
@@ -316,7 +319,11 @@ class Step(Record):
         "mix_at_min": "When its bowls are mixed.",
         "name": "The section, toner or root shadow.",
         "number": "Place in the order, from one.",
-        "rinse_by_min": "When it is to be rinsed at the latest: as planned, and never beyond a product's own limit.",
+        "off_by_min": (
+            "When it comes off at the latest: by the longest of its products where all of them state theirs, else as "
+            "planned."
+        ),
+        "rinse_by_min": "When it is planned to be rinsed, never beyond a product's own limit.",
         "stage": "Which of these it is.",
     }
     applied_min: float
@@ -326,5 +333,6 @@ class Step(Record):
     mix_at_min: tuple[float, ...]
     name: str
     number: int
+    off_by_min: float
     rinse_by_min: float
     stage: _WorkStage

@@ -68,7 +68,7 @@ pub struct CardMinutes {
     /// From when on the last strand is looked at too.
     #[serde(rename = "look_at_last_min")]
     pub look_at_last: Option<Duration>,
-    /// When to rinse at the latest; a step before the colour ends about then by `then`.
+    /// When it is planned to be rinsed, never beyond a product's own limit; a step before the colour ends about then by `then`.
     #[serde(rename = "rinse_by_min")]
     pub rinse_by: Duration,
     /// Within what a step before the colour ends, by the hair; absent for a bowl of the colour.
@@ -91,7 +91,7 @@ pub struct CardClock {
     /// From when on the last strand is looked at too.
     #[schemars(with = "Option<String>")]
     pub look_at_last: Option<DateTime>,
-    /// When to rinse at the latest.
+    /// When it is planned to be rinsed, never beyond a product's own limit.
     #[schemars(with = "String")]
     pub rinse_by: DateTime,
     /// The earliest that a step before the colour ends by the estimate; absent for a bowl of the colour.

@@ -40,9 +40,12 @@ pub struct Step {
     /// The look from which on the last strand is looked at too; none where it is looked at only when it is rinsed.
     #[serde(rename = "look_at_last_min")]
     pub look_at_last: Option<Duration>,
-    /// When it is to be rinsed at the latest: as planned, and never beyond a product's own limit.
+    /// When it is planned to be rinsed, never beyond a product's own limit.
     #[serde(rename = "rinse_by_min")]
     pub rinse_by: Duration,
+    /// When it comes off at the latest: by the longest of its products where all of them state theirs, else as planned.
+    #[serde(rename = "off_by_min")]
+    pub off_by: Duration,
     /// The longest that its products let a first strand carry it. Not part of the plain data, as the shelf has it.
     #[serde(skip)]
     #[schemars(skip)]
@@ -104,6 +107,8 @@ impl Timeline {
             let rinse_by = schedule.map_or(rinse_by, |(_, together)| rinse_by.min(together.max(applied)));
             let looks = Looks::of(work, texture, begin, applied, rinse_by);
             let fresh = mix.bowls.iter().flat_map(|bowl| &bowl.mixed_after);
+            let by_products = longest.longest_on_first_strand(work.task.apply).filter(|_| longest.by_all());
+            let off_by = by_products.map_or(rinse_by, |most| rinse_by.max(begin + most.min()));
             steps.push(Step {
                 number: steps.len() + 1,
                 name: work.name().to_owned(),
@@ -114,6 +119,7 @@ impl Timeline {
                 look_at: looks.at,
                 look_at_last: looks.last,
                 rinse_by: min(rinse_by),
+                off_by: min(off_by),
                 longest,
                 goes_on: sections.places(&work.task.goes_on).map(|on| on.name().to_owned()).collect(),
             });

@@ -51,7 +51,7 @@ fn a_card_says_when_to_look_and_when_to_rinse() {
     assert_eq!(clock.rinse_by.strftime("%H:%M").to_string(), "10:50");
     assert_eq!(clock.look_at.last(), Some(&clock.rinse_by));
     let text = card_sheet(&cards[..1], &Habits::default());
-    assert!(text.contains("rinse by 10:50"), "{text}");
+    assert!(text.contains("rinse planned for 10:50"), "{text}");
     // The toner comes at the earliest after the last rinse.
     assert_eq!(cards[1].minutes.mixed_at, Duration::from_min(50.0).unwrap());
     assert!(card_sheet(&cards[1..2], &Habits::default()).contains("(earliest; after rinsing)"));

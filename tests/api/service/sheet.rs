@@ -53,7 +53,7 @@ fn what_is_needed_at_the_chair_fits_on_one_page(
 }
 
 /// By hand from the file: 18 + 16 + 12 min of applying from 10:00, 30, 30 and 35 min of developing, 5 + 15 min of toner,
-/// and 35 min of other work: 81 + 20 + 35 = 136 min. What is booked counts bowls, looks, walks and rinses too: when the day is
+/// and 35 min of other work; powder and clay may stay on for 50 min from the first strand, and the toner for its 20 as planned: 81 + 20 + 35 = 136 min. What is booked counts bowls, looks, walks and rinses too: when the day is
 /// over, with the other work, to the next quarter of an hour.
 #[test]
 fn times_are_those_of_the_clock() {
@@ -68,11 +68,11 @@ fn times_are_those_of_the_clock() {
     for words in [
         "10:00 1. nape: a bowl of 46.4 g, 3.9 % w/w on the hair",
         "weigh 15 g Foam Line powder, 30 g developer 6 (45 g), 1.4 g bond additive (46.4 g)",
-        "all on by 10:18; RINSE BY 10:48; this bowl until 10:40 look 10:15 10:20",
+        "all on by 10:18; PLANNED RINSE 10:48, LATEST 10:50; this bowl until 10:40 look 10:15 10:20",
         "10:18 2. crown",
-        "RINSE BY 11:04",
+        "PLANNED RINSE 11:04, LATEST 11:08",
         "10:34 3. hairline",
-        "RINSE BY 11:21",
+        "PLANNED RINSE 11:21, LATEST 11:24",
         "After rinsing; these times are the earliest, as if rinsing took none: 11:21 4. lengths",
         "all on by 11:26; RINSE BY 11:41; this bowl until 11:51",
     ] {
@@ -85,7 +85,7 @@ fn a_bare_day_gives_minutes_and_no_invented_time() {
     let text = example("soft-gradient.toml").replace("start = 2026-11-25T10:00:00", "start = 2026-11-25");
     let plan = of(&text);
     let sheet = flat(&bench_sheet_of(&plan, SheetPart::SHORT));
-    assert!(sheet.contains("18 2. crown") && sheet.contains("RINSE BY 64"), "{sheet}");
+    assert!(sheet.contains("18 2. crown") && sheet.contains("PLANNED RINSE 64, LATEST 68"), "{sheet}");
     assert!(sheet.contains("After rinsing, counted anew from its end: 0 4. lengths"), "{sheet}");
     let booked = format!("book {} min, with bowls", booked(&plan, 35));
     assert!(sheet.contains(&booked) && !sheet.contains("finished at"), "{sheet}");
