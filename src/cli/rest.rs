@@ -3,7 +3,7 @@
 use super::{BLOCKED, Outcome, Refusal, again, args::DayArgs, input, output, plan::Loaded};
 use crate::{
     finding::Verdict,
-    record::{AfterLevel, RestOfService, after_levels, levels_seen, read_log, replay, rest_of_service},
+    record::{RestOfService, after_levels, levels_seen, read_log, replay, rest_of_service},
     service::{Plan, ServiceFile},
     sheet,
     text::{Sheet, amount, whole_minutes},
@@ -33,11 +33,11 @@ pub(super) fn run(args: &DayArgs, log: &Path) -> Outcome {
         || off
         || found.timeline.is_none()
         || found.instructions.iter().any(|one| one.verdict == Verdict::Stop);
-    let text = if args.report.json { output::json(&found)? } else { told(&moved, &found, &levels) };
+    let text = if args.report.json { output::json(&found)? } else { told(&moved, &found) };
     output::deliver(text, if stops { BLOCKED } else { 0 }, &args.report.output)
 }
 
-fn told(plan: &Plan, found: &RestOfService, levels: &[AfterLevel]) -> String {
+fn told(plan: &Plan, found: &RestOfService) -> String {
     let mut sheet = Sheet::default();
     sheet.title(&format!("FROM MINUTE {} ON  {}", amount(found.now, 0), plan.title));
     for what in &found.left_out {
@@ -49,7 +49,7 @@ fn told(plan: &Plan, found: &RestOfService, levels: &[AfterLevel]) -> String {
     for one in &found.instructions {
         sheet.paragraph(&format!("[{}] {} [{}]", one.verdict, one.told(), one.basis), 7);
     }
-    for one in levels {
+    for one in &found.levels {
         let again = one.look_again.map(|at| format!("; look again at {}", whole_minutes(at))).unwrap_or_default();
         let text = format!("{} at minute {}: {}: {}{again}", one.section, amount(one.at, 0), one.next, one.why);
         sheet.paragraph(&text, 2);

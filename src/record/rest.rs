@@ -35,6 +35,8 @@ pub struct RestOfService {
     pub instructions: Vec<Instruction>,
     /// Lines that the plan does not know or that count for nothing, in words.
     pub left_out: Vec<String>,
+    /// What the level known last of each section that is on says to do.
+    pub levels: Vec<AfterLevel>,
 }
 
 /// Arranges what is left of a service from where its log stands. `levels` are what [`after_levels`](super::after_levels) says.
@@ -76,6 +78,7 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
         why_not: None,
         instructions: Vec::new(),
         left_out: strange(plan, so_far),
+        levels: levels.to_vec(),
     };
     if let Some(why) = everything {
         rest.instructions = follows;

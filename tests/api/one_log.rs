@@ -209,3 +209,20 @@ fn no_minute_is_shown_later_than_it_is() {
     let short = doors(OWN, &log(Some((14.4, 8.0)), 14.4)).note;
     assert!(short.reasons.iter().any(|why| why == "5 min are left of the planned time"), "{:?}", short.reasons);
 }
+
+/// What the text of a day says of the level, its data say too: look again five minutes after minute 24, the planned one.
+#[test]
+fn the_data_of_a_day_hold_its_levels() {
+    let dir = tempfile::tempdir().unwrap();
+    let (service, day) = (dir.path().join("service.toml"), dir.path().join("day.jsonl"));
+    std::fs::write(&service, text(OWN)).unwrap();
+    std::fs::write(&day, log(Some((20.0, 8.0)), 20.0).iter().map(log_line).collect::<String>()).unwrap();
+    let (_, said) = run(&["day", service.to_str().unwrap(), "--log", day.to_str().unwrap(), "--json"]);
+    let said: serde_json::Value = serde_json::from_str(&said).unwrap();
+    let levels = said["levels"].as_array().unwrap();
+    assert_eq!(levels.len(), 1);
+    let of = |field: &str| levels[0][field].clone();
+    assert_eq!((of("section"), of("at_min"), of("level")), ("nape".into(), 24.0.into(), 8.0.into()));
+    assert_eq!((of("next"), of("look_again_min")), ("go-on".into(), 29.0.into()));
+    assert!(of("why").as_str().unwrap().contains("rinse at minute 54 at the latest"), "{said}");
+}

@@ -5,7 +5,16 @@ from pathlib import Path
 import pytest
 
 from foilwork import FoilworkError, plan_file
-from foilwork.record import LogEntry, instructions, log_line, read_log, record
+from foilwork.record import (
+    LogEntry,
+    after_levels,
+    instructions,
+    levels_seen,
+    log_line,
+    read_log,
+    record,
+    rest_of_service,
+)
 
 
 def entries() -> list[LogEntry]:
@@ -52,3 +61,13 @@ def test_what_python_hands_over_is_checked() -> None:
         LogEntry("begun", at_min=3)
     with pytest.raises(FoilworkError, match="comfort"):
         LogEntry("comfort", at_min=3, comfort="lovely")
+
+
+def test_the_rest_of_a_service_tells_its_levels() -> None:
+    # Seen after 25 of 48 planned minutes: it is looked at again five minutes later, as the guide says.
+    file = "examples/soft-gradient.toml"
+    noted = [LogEntry("begun", at_min=4, section="nape"), LogEntry("seen", at_min=29, section="nape", level=7.5)]
+    moved = plan_file(file, seen=levels_seen(plan_file(file), noted).levels)
+    levels = rest_of_service(moved, noted).levels
+    assert levels == after_levels(moved, noted)
+    assert [(one.section, one.at_min, one.next, one.look_again_min) for one in levels] == [("nape", 29, "go-on", 34)]

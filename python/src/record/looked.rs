@@ -36,6 +36,19 @@ answer! {
     }
 }
 
+impl From<&record::AfterLevel> for AfterLevel {
+    fn from(one: &record::AfterLevel) -> Self {
+        Self {
+            section: one.section.clone(),
+            at_min: one.at.min(),
+            level: one.level.number(),
+            next: one.next.code().to_owned(),
+            why: one.why.clone(),
+            look_again_min: one.look_again.map(Duration::min),
+        }
+    }
+}
+
 /// The levels of a log for the plan that it belongs to. Where a begin is not noted, it is taken as planned.
 ///
 /// Args:
@@ -87,13 +100,5 @@ pub fn levels_seen(plan: &Bound<'_, Plan>, entries: Sequence<LogEntry>) -> PyRes
 ///     29.0
 #[pyfunction]
 pub fn after_levels(plan: &Bound<'_, Plan>, entries: Sequence<LogEntry>) -> PyResult<Vec<AfterLevel>> {
-    let one = |one: &record::AfterLevel| AfterLevel {
-        section: one.section.clone(),
-        at_min: one.at.min(),
-        level: one.level.number(),
-        next: one.next.code().to_owned(),
-        why: one.why.clone(),
-        look_again_min: one.look_again.map(Duration::min),
-    };
-    Ok(record::after_levels(plan.get().core(), &so_far(&entries.0)?).iter().map(one).collect())
+    Ok(record::after_levels(plan.get().core(), &so_far(&entries.0)?).iter().map(Into::into).collect())
 }

@@ -2,6 +2,7 @@
 
 use super::{
     log::LogEntry,
+    looked::AfterLevel,
     whole::{Instruction, so_far},
 };
 use crate::{answer::answer, day::Timeline, sequence::Sequence, service::Plan};
@@ -26,6 +27,8 @@ answer! {
         instructions: Vec<Instruction>,
         /// Lines that the plan does not know or that count for nothing, in words.
         left_out: Vec<String>,
+        /// What the level known last of each section that is on says to do.
+        levels: Vec<AfterLevel>,
     }
 }
 
@@ -63,5 +66,6 @@ pub fn rest_of_service(plan: &Bound<'_, Plan>, entries: Sequence<LogEntry>) -> P
         why_not: found.why_not.clone(),
         instructions: found.instructions.iter().map(Into::into).collect(),
         left_out: found.left_out.clone(),
+        levels: found.levels.iter().map(Into::into).collect(),
     })
 }

@@ -4,6 +4,7 @@ from typing import final
 from foilwork._native import _Answer
 from foilwork._native.day._timeline import Timeline
 from foilwork._native.record._log import LogEntry
+from foilwork._native.record._looked import AfterLevel
 from foilwork._native.record._whole import Instruction
 from foilwork._native.service._plan import Plan
 
@@ -16,7 +17,7 @@ __all__ = [
 class RestOfService(_Answer):
     """What is left of a service, on the clock of its log."""
 
-    __match_args__ = ("now_min", "at_once", "overdue", "timeline", "why_not", "instructions", "left_out")
+    __match_args__ = ("now_min", "at_once", "overdue", "timeline", "why_not", "instructions", "left_out", "levels")
     @property
     def now_min(self) -> float:
         """The latest minute noted."""
@@ -38,6 +39,9 @@ class RestOfService(_Answer):
     @property
     def left_out(self) -> list[str]:
         """Lines that the plan does not know or that count for nothing, in words."""
+    @property
+    def levels(self) -> list[AfterLevel]:
+        """What the level known last of each section that is on says to do."""
 
 def rest_of_service(plan: Plan, entries: Iterable[LogEntry]) -> RestOfService:
     """Arrange what is left of a service from where its log stands.
