@@ -148,6 +148,23 @@ fn a_margin_off_the_axis_is_refused(#[case] percent: i64) {
     assert!(refused.unwrap_err().to_string().ends_with("must be from 0 to 95 % of the price"));
 }
 
+/// Both ends of the axis belong to it; so does every margin between.
+#[rstest]
+#[case(0, "margin 0 %: 45.00 EUR")]
+#[case(95, "margin 95 %: 900.00 EUR")]
+fn a_margin_at_an_end_of_the_axis_is_drawn(#[case] percent: i64, #[case] said: &str) {
+    assert!(margins("m", Some(percent)).contains(said), "{}", margins("m", Some(percent)));
+}
+
+/// Without a cost there is no margin to speak of; a cent is a cost.
+#[rstest]
+#[case("0.01", true)]
+#[case("0.00", false)]
+#[case("-0.01", false)]
+fn a_margin_is_of_a_cost(#[case] cost: &str, #[case] drawn: bool) {
+    assert_eq!(MarginChart::new("m", euros(cost)).is_ok(), drawn);
+}
+
 #[rstest]
 #[case::markup("<script>alert(1)</script>")]
 #[case::attribute("\" onload=\"alert(1)")]

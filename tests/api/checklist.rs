@@ -69,3 +69,22 @@ fn every_form_holds_every_point() {
         assert!(form.contains("a unit may ask") && !form.contains("safe"), "{form}");
     }
 }
+
+/// Every stage that has a point has its heading, once: in capitals on paper, with a capital on the page.
+#[test]
+fn every_stage_has_its_heading() {
+    let list = checklist(&[]);
+    let (text, page) = (list.text(), list.html());
+    let stages: BTreeSet<String> = list.points.iter().map(|point| point.stage.to_string()).collect();
+    assert!(stages.len() > 2);
+    for stage in stages {
+        let capital = stage[..1].to_uppercase() + &stage[1..];
+        assert_eq!(page.matches(&format!("<h2>{capital}</h2>")).count(), 1, "{capital}");
+        assert_eq!(text.lines().filter(|line| *line == stage.to_uppercase()).count(), 1, "{stage}");
+    }
+    for point in &list.points {
+        for one in &point.answers {
+            assert!(page.contains(&format!("{} {}", one.unit, one.element)), "{}", point.number);
+        }
+    }
+}

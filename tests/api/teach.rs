@@ -109,6 +109,67 @@ fn every_picture_is_told_in_words() {
     assert!(costs > 0);
 }
 
+/// The sheet as a table, read back: a line for each problem, lists by their letters, and nothing that a spreadsheet calculates from.
+/// A dash alone is no formula.
+#[test]
+fn the_table_holds_the_sheet() {
+    let mut sheet = worksheet(&WorksheetRequest { count: 26, ..WorksheetRequest::new(5) }).unwrap();
+    let first = &mut sheet.exercises[0];
+    (first.question, first.answer.text, first.answer.unit) = ("=1+1".to_owned(), "-".to_owned(), Some("-x".to_owned()));
+    let table = sheet.csv();
+    let mut rows = csv::Reader::from_reader(table.as_bytes());
+    let names = rows.headers().unwrap().clone();
+    let rows: Vec<csv::StringRecord> = rows.records().map(Result::unwrap).collect();
+    assert_eq!(rows.len(), sheet.exercises.len());
+    let of = |row: &csv::StringRecord, name: &str| row[names.iter().position(|one| one == name).unwrap()].to_owned();
+    assert_eq!([of(&rows[0], "question"), of(&rows[0], "answer"), of(&rows[0], "unit")], ["'=1+1", "-", "'-x"]);
+    for (row, exercise) in rows.iter().zip(&sheet.exercises) {
+        assert_eq!(of(row, "seed"), "5");
+        assert_eq!(of(row, "number"), exercise.number.to_string());
+        assert_eq!(of(row, "kind"), exercise.kind);
+        assert_eq!(of(row, "letter"), exercise.letter().to_string());
+        let letters: Vec<String> = exercise.options.iter().map(|option| option.letter.to_string()).collect();
+        let told: Vec<String> = of(row, "options").split(" | ").map(|one| one[..1].to_owned()).collect();
+        assert_eq!(told, letters);
+        let right: Vec<bool> = of(row, "mistakes").split(" | ").map(|one| one == "right").collect();
+        assert_eq!(right, exercise.options.iter().map(|one| one.mistake.is_none()).collect::<Vec<_>>());
+        assert_eq!(right.iter().filter(|right| **right).count(), 1);
+        assert_eq!(of(row, "steps").split(" | ").count(), exercise.steps.len());
+        assert_eq!(of(row, "picture").is_empty(), exercise.picture.is_none());
+        assert_eq!(of(row, "value").is_empty(), exercise.answer.value.is_none());
+    }
+}
+
+/// Each half of a sheet holds its own, and with choices their letters: on paper and as a page.
+#[rstest]
+fn each_half_holds_its_own(
+    #[values(SheetHalf::Both, SheetHalf::Problems, SheetHalf::Key)] half: SheetHalf,
+    #[values(true, false)] choices: bool,
+) {
+    let sheet = worksheet(&WorksheetRequest { count: 12, ..WorksheetRequest::new(11) }).unwrap();
+    let (problems, key) = (half != SheetHalf::Key, half != SheetHalf::Problems);
+    let text = sheet.text(half, choices);
+    let page = sheet.html(half, choices);
+    assert_eq!([text.contains("\nName: ") || text.contains("Name: __"), page.contains("Name: __")], [problems; 2]);
+    assert_eq!([text.contains("KEY TO WORKSHEET 11"), page.contains("Key to worksheet 11")], [key; 2]);
+    assert_eq!(page.contains("<h1>Key to"), half == SheetHalf::Key);
+    let lines = |mark: &str| text.lines().filter(|line| line.trim_start().starts_with(mark)).count();
+    let wrong: usize = sheet.exercises.iter().flat_map(|one| &one.options).filter(|one| one.mistake.is_some()).count();
+    assert_eq!(lines("Answer: ___"), if problems && !choices { 12 } else { 0 });
+    assert_eq!(page.matches(">Answer:<").count(), if problems && !choices { 12 } else { 0 });
+    assert_eq!(page.matches("class=\"choices\"").count(), if problems && choices { 12 } else { 0 });
+    assert_eq!(lines("not "), if key { wrong } else { 0 });
+    assert_eq!(lines("A  "), if problems && choices { 12 } else { 0 });
+    assert_eq!(text.contains("problems of version"), key);
+    let flat = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    for one in &sheet.exercises {
+        let letter = if choices { format!("{} ", one.letter()) } else { String::new() };
+        let answer = one.answer.text.split_whitespace().collect::<Vec<_>>().join(" ");
+        let head = format!("{}. {letter}{answer} ({}, {})", one.number, one.topic, one.difficulty);
+        assert_eq!(flat.contains(&head), key, "{head}");
+    }
+}
+
 fn many(seeds: u64) -> Vec<Exercise> {
     let of = |seed| worksheet(&WorksheetRequest { count: 26, ..WorksheetRequest::new(seed) }).unwrap().exercises;
     (0..seeds).flat_map(of).collect()

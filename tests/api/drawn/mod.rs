@@ -18,6 +18,7 @@ use foilwork::{
 use std::collections::BTreeMap;
 
 mod curves;
+mod labels;
 mod places;
 
 /// An element with its attributes and the words in it.

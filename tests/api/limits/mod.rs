@@ -1,4 +1,5 @@
 mod forms;
 mod releasers;
+mod standing;
 mod table;
 mod verdict;

@@ -4,8 +4,9 @@ use foilwork::quantity::{Density, Mass, MassFraction};
 use foilwork::source::{Interval, Sourced};
 use foilwork::{
     mix::{Recipe, RecipeAmount, Unit},
-    scale::weigh,
+    scale::{Division, WeighError, weigh, weigh_in_hand},
 };
+use rstest::rstest;
 
 type Outcome = Result<(), Box<dyn std::error::Error>>;
 
@@ -81,4 +82,86 @@ fn volumes_become_grams_with_the_density_named() -> Outcome {
         .convert(Unit::Gram, Some(Sourced::measured(density)))?;
     assert_eq!(shown.to_string(), "60 mL = 61.2 g at 1.02 g/mL (measured by you)");
     Ok(())
+}
+
+/// A bowl of half a division rounds to the even number of them, nothing; of more than half it is one.
+#[test]
+fn a_bowl_is_at_least_one_division() {
+    assert!(matches!(weigh(&[g(0.5)], g(1.0)), Err(WeighError::Coarse { .. })));
+    assert_eq!(weigh(&[g(0.51)], g(1.0)).unwrap().total(), g(1.0));
+    assert_eq!(weigh(&[g(1.5)], g(1.0)).unwrap().total(), g(2.0));
+    assert!(matches!(weigh(&[g(0.0), g(0.0)], g(1.0)), Err(WeighError::Nothing)));
+    // Nine quadrillions of divisions are counted, more are not.
+    assert!(weigh(&[g(8e8)], g(1e-7)).is_ok());
+    assert!(matches!(weigh(&[g(1e9)], g(1e-7)), Err(WeighError::Fine { .. })));
+    // A part of nothing is none that the scale fails to show.
+    let bowl = weigh(&[g(0.0), g(5.0)], g(1.0)).unwrap();
+    assert_eq!((bowl.vanished().count(), bowl.worst_ratio_error_percent()), (0, 0.0));
+    assert!(bowl.all_shown().is_ok());
+}
+
+/// A tenth of a microgram is the finest that balances count in.
+#[test]
+fn a_division_is_one_that_balances_have() {
+    assert!(Division::new(g(1e-7)).is_ok());
+    assert!(matches!(Division::new(g(9.9e-8)), Err(WeighError::TooFine(_))));
+    assert!(matches!(Division::new(g(0.0)), Err(WeighError::Division(_))));
+}
+
+/// By hand: 675 tenths are 67.5 g to the last bit, thirds of a gram are no whole number to a gram, and 7 g are 2 threes and a bit.
+#[test]
+fn masses_are_whole_divisions() {
+    for (division, mass, want) in [
+        (0.1, 67.46, 67.5),
+        (0.3, 1.0, 0.9),
+        (3.0, 7.0, 6.0),
+        (3.0, 8.0, 9.0),
+        (0.25, 1.13, 1.25),
+        (2.0, 7.2, 8.0),
+        (2.0, 5.0, 4.0),
+    ] {
+        let got = Division::new(g(division)).unwrap().round(g(mass)).g();
+        assert!((got - want).abs() < 1e-12, "{mass} g at {division}: {got}");
+    }
+    assert_eq!(Division::new(g(0.1)).unwrap().round(g(67.46)).g(), 67.5);
+}
+
+/// What is in hand is weighed as far as it goes, to the last division of it: 9.7 g are 97 tenths.
+#[rstest]
+#[case(9.7, 0.1, 9.7)]
+#[case(9.69, 0.1, 9.6)]
+#[case(9.7, 1.0, 9.0)]
+#[case(20.0, 1.0, 10.0)]
+#[case(0.0, 1.0, 0.0)]
+fn no_more_is_weighed_than_is_there(#[case] in_hand: f64, #[case] division: f64, #[case] want: f64) {
+    let bowl = weigh_in_hand(&[(g(10.0), Some(g(in_hand))), (g(20.0), None)], g(division)).unwrap();
+    let shown: Vec<f64> = bowl.parts().iter().map(|part| part.weighed.g()).collect();
+    assert!((shown[0] - want).abs() < 1e-9, "{shown:?}");
+    // The other makes up for it: 30 g in all.
+    assert!((shown[1] - (30.0 - want)).abs() < 1e-9 && (bowl.total().g() - 30.0).abs() < 1e-9, "{shown:?}");
+}
+
+/// Where no other part may grow, the bowl is smaller.
+#[test]
+fn a_bowl_of_what_is_there_is_smaller() {
+    let bowl = weigh_in_hand(&[(g(10.0), Some(g(8.0))), (g(20.0), Some(g(20.4)))], g(1.0)).unwrap();
+    assert_eq!(bowl.total(), g(28.0));
+}
+
+/// The scales that are made, below 1 g: the coarsest that shows the part and is finer than this one.
+#[rstest]
+#[case(0.3, 59.7, 1.0, Some("0.2 g"))]
+#[case(0.2, 59.8, 1.0, Some("0.2 g"))]
+#[case(0.5, 599.5, 10.0, Some("0.5 g"))]
+#[case(0.001, 59.999, 1.0, Some("0.001 g"))]
+#[case(0.0009, 59.9991, 1.0, None)]
+fn a_part_that_vanishes_names_its_scale(
+    #[case] part: f64,
+    #[case] rest: f64,
+    #[case] division: f64,
+    #[case] finer: Option<&str>,
+) {
+    let refused = weigh(&[g(part), g(rest)], g(division)).unwrap().all_shown().unwrap_err().to_string();
+    let named = refused.split("use a scale of ").nth(1).and_then(|rest| rest.split(" or finer").next());
+    assert_eq!(named, finer, "{refused}");
 }

@@ -177,6 +177,10 @@ fn a_whole_cost_is_judged() {
     assert_eq!(pays.money.as_ref().unwrap().left_out, []);
     assert_eq!(texts(&pays, "list price").trim(), "partial is 90.00 EUR on the list, and it costs 26.00 EUR");
     assert_eq!(verdicts(&pays, "list price"), [Passed]);
+    // 16.00 and 10.00 are the 26.00 that it costs: nothing is lost. 42.00 and 10.00 are the 52.00 that the terms ask for.
+    for (price, want) in [("15.99", Warning), ("16.00", Note), ("41.99", Note), ("42.00", Passed)] {
+        assert_eq!(verdicts(&whole(price), "list price"), [want], "{price}");
+    }
     let lost = whole("20.00");
     assert_eq!(
         texts(&lost, "list price").trim(),
