@@ -1,6 +1,7 @@
 //! The public interface of money.
 
 mod amounts;
+mod by_hand;
 mod columns;
 mod costs;
 mod errors;
