@@ -100,12 +100,12 @@ impl Fit {
         self.look(&mut now, &mut rates);
         let mut damping = 0.0;
         for _ in 0..STEPS {
-            self.damp(&mut now.curvature, damping);
-            now.curvature.factor(&mut factored);
-            self.damp(&mut now.curvature, -damping);
+            let damped = (damping > 0.0).then(|| self.damped(&now.curvature, damping));
+            let curvature = damped.as_ref().unwrap_or(&now.curvature);
+            curvature.factor(&mut factored);
             step.0.clone_from(&now.down.0);
             step.1.clone_from(&now.down.1);
-            now.curvature.solve(&factored, &mut step.0, &mut step.1);
+            curvature.solve(&factored, &mut step.0, &mut step.1);
             let moved = |to: &mut [f64], from: &[f64], step: &[f64]| {
                 for ((to, from), step) in to.iter_mut().zip(from).zip(step) {
                     *to = from - step;
@@ -121,6 +121,9 @@ impl Fit {
                 if gained < ENOUGH * (1.0 + now.cost) {
                     break;
                 }
+            } else if tried.cost - now.cost < ENOUGH * (1.0 + now.cost) {
+                // Worse by what adding up costs: there is no better place.
+                break;
             } else {
                 damping = (damping * 10.0).max(1e-3);
             }
@@ -150,16 +153,14 @@ impl Fit {
         arrow
     }
 
-    fn damp(&self, curvature: &mut Arrow, damping: f64) {
-        if damping == 0.0 {
-            return;
-        }
-        let size = self.centre.len();
+    fn damped(&self, curvature: &Arrow, damping: f64) -> Arrow {
+        let (mut damped, size) = (curvature.clone(), self.centre.len());
         for i in 0..size {
             let pull = self.precision.get(i * size + i).copied().unwrap_or_default();
-            curvature.add(i, i, damping * pull);
+            damped.add(i, i, damping * pull);
         }
-        curvature.tips.iter_mut().for_each(|tip| *tip += damping * self.tip_precision);
+        damped.tips.iter_mut().for_each(|tip| *tip += damping * self.tip_precision);
+        damped
     }
 
     /// Minus the logarithm of the posterior, up to a constant, with its gradient and curvature.

@@ -10,6 +10,7 @@ mod history;
 pub(crate) mod hostile;
 mod interval;
 mod lift;
+mod lift_book;
 mod limits;
 mod mix;
 mod money;

@@ -202,3 +202,131 @@ fn compared(plan: &Plan, then: &Plan, section: &str) -> String {
 fn of_100(chance: Interval<Share>) -> String {
     format!("{} of 100", span(&chance, in_hundred))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{compared, visits};
+    use crate::{
+        finding::{Finding, Rule, Verdict},
+        lift::Strain,
+        quantity::{Quantity, Share},
+        reader::Format,
+        service::{Plan, plan_text},
+        source::{COMMON_PRACTICE, Interval},
+    };
+
+    /// The example with three lightened sections, each with these chances by visit: low, best and high.
+    fn with(chances: &[&[[f64; 3]]]) -> Plan {
+        let mut plan = plan_text(include_str!("../../../examples/soft-gradient.toml"), Format::Toml).unwrap();
+        let first = plan.lift[0].visits[0];
+        let strains = [Strain::Usual, Strain::High, Strain::Severe];
+        plan.lift.truncate(chances.len());
+        for (lift, chances) in plan.lift.iter_mut().zip(chances) {
+            let each = chances.iter().zip(strains).map(|([low, best, high], strain)| {
+                let chance = Interval::ordered(*low, *best, *high).map(Share::nearest);
+                crate::lift::Visit { chance, strain, ..first }
+            });
+            lift.visits = each.collect();
+        }
+        plan
+    }
+
+    /// By the low end of each first visit: 80 of 100 and more is one visit, below only there it may do, and below by the best estimate a
+    /// series, which is said to be enough where each section comes to 80 with its last visit.
+    #[test]
+    fn as_many_visits_as_the_forecast_asks_for() {
+        let told = |chances: &[&[[f64; 3]]]| {
+            let found = visits(&with(chances));
+            let taken: Vec<bool> = found.iter().map(|one| one.taken).collect();
+            assert!(found.is_empty() || taken == [true, false] || taken == [false, true], "{found:?}");
+            found
+                .into_iter()
+                .find(|one| one.taken)
+                .map(|one| format!("{}: {}", one.option, one.why))
+                .unwrap_or_default()
+        };
+        let sure: &[[f64; 3]] = &[[80.0, 90.0, 95.0]];
+        assert!(told(&[sure, sure]).starts_with("one visit: every section reaches its target in 80 of 100"));
+        let may: &[[f64; 3]] = &[[79.0, 80.0, 95.0]];
+        let found = told(&[sure, may]);
+        assert!(
+            found.starts_with("one visit: it may do; reaches the target: crown in 80 (79 to 95) of 100"),
+            "{found}"
+        );
+        assert!(!found.contains("nape"), "{found}");
+        let short: &[[f64; 3]] = &[[40.0, 60.0, 79.0], [70.0, 80.0, 90.0]];
+        let found = told(&[sure, short]);
+        let enough =
+            "a staged series of 2 visits: then 80 of 100 reach it by the best estimate; the strain of all visits";
+        assert!(found.starts_with(enough) && found.contains("together is high; test elasticity"), "{found}");
+        let never: &[[f64; 3]] = &[[10.0, 20.0, 30.0], [30.0, 50.0, 60.0], [50.0, 79.0, 90.0]];
+        for all in [&[short, never][..], &[never, short], &[never]] {
+            let found = told(all);
+            assert!(found.starts_with("a staged series of 3 visits: and even then not 80 of 100 reach it"), "{found}");
+            assert!(found.contains("together is severe"), "{found}");
+        }
+        // One that may do beside one that does not is a series all the same.
+        assert!(told(&[may, short]).starts_with("a staged series of 2 visits"));
+        assert!(visits(&with(&[])).is_empty());
+    }
+
+    /// As a chance of another developer is shown, it is weaker; else what it does to the fibre is told, in words where these differ.
+    #[test]
+    fn another_developer_is_compared_as_it_is_shown() {
+        let plan = with(&[&[[70.0, 80.0, 90.0]]]);
+        let told = |chance: f64, index: f64, strain: Strain| {
+            let mut then = plan.clone();
+            let mut now = plan.clone();
+            now.lift[0].chance = Interval::exact(Share::nearest(60.4));
+            (now.lift[0].strain_index, now.lift[0].strain) = (Interval::exact(1.0), Strain::Usual);
+            then.lift[0].chance = Interval::exact(Share::nearest(chance));
+            (then.lift[0].strain_index, then.lift[0].strain) = (Interval::exact(index), strain);
+            compared(&now, &then, &plan.lift[0].section)
+        };
+        assert_eq!(told(40.0, 0.8, Strain::Usual), "weaker: reaches the target in 40 of 100 instead of 60 of 100");
+        assert_eq!(told(40.0, 1.8, Strain::High), "weaker: reaches the target in 40 of 100 instead of 60 of 100");
+        for chance in [59.6, 60.4] {
+            let same = told(chance, 1.0, Strain::Usual);
+            assert!(
+                same.ends_with("60 of 100 instead of 60 of 100, with no more strain: worth a strand test"),
+                "{same}"
+            );
+        }
+        assert!(told(90.0, 1.1, Strain::Usual).ends_with(", with more strain on the fibre"));
+        assert!(
+            told(90.0, 1.5, Strain::High)
+                .ends_with(", with more strain: high instead of that of a usual single application")
+        );
+        assert!(
+            told(90.0, 0.9, Strain::Usual).starts_with("reaches the target in 90 of 100 instead of 60 of 100, with no")
+        );
+    }
+
+    /// A stop is told before all else; a warning that was said already with other figures is not new, one more of its rule is.
+    #[test]
+    fn what_another_developer_brings_up_is_told() {
+        let plan = with(&[&[[70.0, 80.0, 90.0]]]);
+        let section = plan.lift[0].section.clone();
+        let of = |rule, verdict, text: &str| Finding::new(rule, verdict, text, COMMON_PRACTICE);
+        let found = |before: &[Finding], after: &[Finding]| {
+            let (mut now, mut then) = (plan.clone(), plan.clone());
+            (now.findings, then.findings) = (before.to_vec(), after.to_vec());
+            compared(&now, &then, &section)
+        };
+        let warning = |text: &str| of(Rule::Law, Verdict::Warning, text);
+        assert!(!found(&[], &[]).contains("warns"));
+        assert!(!found(&[warning("3 %")], &[warning("4 %")]).contains("warns"));
+        assert!(found(&[warning("3 %")], &[warning("3 %"), warning("4 %")]).ends_with("; warns then as well: law"));
+        assert!(found(&[], &[warning("3 %"), warning("4 %")]).ends_with("; warns then as well: law"), "a rule once");
+        assert!(!found(&[], &[of(Rule::Law, Verdict::Note, "3 %")]).contains("warns"));
+        let stop = |text: &str| of(Rule::Law, Verdict::Stop, text);
+        assert_eq!(found(&[stop("3 %")], &[stop("4 %"), warning("3 %")]), "says STOP, law: 4 %");
+        assert!(!found(&[stop("3 %")], &[stop("3 %")]).contains("STOP"), "the same stop is not of the developer");
+        let mut none = plan.clone();
+        none.lift.clear();
+        (none.findings, none.mixes) = (vec![warning("3 %")], Vec::new());
+        let mut before = plan.clone();
+        before.findings.clear();
+        assert_eq!(compared(&before, &none, &section), "nothing is lightened then; warns then as well: law");
+    }
+}
