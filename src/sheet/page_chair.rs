@@ -106,6 +106,9 @@ fn before(html: &mut Html, step: &FirstStep, clock: Clock, notes: &mut Notes) {
     html.close("section");
 }
 
+/// The limit, which the page counts down to as well.
+const AT_LATEST: &str = "RINSE AT LATEST";
+
 /// The times of a step in their order, each to be ticked off.
 fn times(html: &mut Html, mix: &Mix, step: &Step, clock: Clock) {
     let mut all: Vec<(Duration, String)> = Vec::new();
@@ -121,11 +124,12 @@ fn times(html: &mut Html, mix: &Mix, step: &Step, clock: Clock) {
         let too = last.is_some_and(|from| *at >= from);
         (*at, if too { "look, the last strand too".to_owned() } else { "look".to_owned() })
     }));
-    if clock.at(step.off_by, mix.stage) == clock.at(step.rinse_by, mix.stage) {
+    let latest = clock.at(step.off_by, mix.stage);
+    if latest == clock.at(step.rinse_by, mix.stage) {
         all.push((step.rinse_by, "RINSE BY".to_owned()));
     } else {
-        all.push((step.rinse_by, "PLANNED RINSE".to_owned()));
-        all.push((step.off_by, "RINSE AT LATEST".to_owned()));
+        all.push((step.rinse_by, format!("PLANNED RINSE, LATEST {latest}")));
+        all.push((step.off_by, AT_LATEST.to_owned()));
     }
     // What is done at the same minute stays in the order in which it was named.
     all.sort_by(|a, b| a.0.min().total_cmp(&b.0.min()));
@@ -141,7 +145,12 @@ fn times(html: &mut Html, mix: &Mix, step: &Step, clock: Clock) {
     for (at, what) in lines {
         let minute = amount(clock.after_first_brush(at, mix.stage), 1);
         let named = format!("{what}, {}", step.name);
-        let class = if what.contains("RINSE") { "rinse" } else { "due" };
+        let class = match what.as_str() {
+            // On paper the planned rinse says it, and nothing counts down.
+            AT_LATEST => "rinse paperless",
+            _ if what.contains("RINSE") => "rinse",
+            _ => "due",
+        };
         html.open("li", &[("class", class), ("data-minute", &minute), ("data-what", &named)]);
         html.tick(&clock.at(at, mix.stage), &what);
         html.element("span", &[("class", "left")], "");

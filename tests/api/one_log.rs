@@ -145,6 +145,9 @@ fn a_planned_rinse_is_told_as_a_limit_only_where_it_is_one() {
         };
         let minutes = ["RINSE BY", "PLANNED RINSE", "RINSE AT LATEST"].map(minute);
         assert_eq!(Some(plan.order[0].off_by.min().to_string()), minutes.iter().flatten().last().cloned());
+        // On paper one line says both.
+        assert_eq!(page.matches("class=\"rinse paperless\"").count(), usize::from(minutes[2].is_some()));
+        assert_eq!(page.contains("PLANNED RINSE, LATEST 15:40"), minutes[1].is_some());
         (sheet, minutes)
     };
     let stated = plan_text(include_str!("../../examples/grey-blend.toml"), Format::Toml).unwrap();
