@@ -12,15 +12,15 @@ use foilwork::{
 };
 use rstest::rstest;
 
-fn cm(value: f64) -> Length {
+pub(super) fn cm(value: f64) -> Length {
     Length::from_cm(value).unwrap()
 }
 
-fn percent(value: f64) -> Share {
+pub(super) fn percent(value: f64) -> Share {
     Share::from_percent(value).unwrap()
 }
 
-fn level(number: f64) -> Level {
+pub(super) fn level(number: f64) -> Level {
     Level::new(number).unwrap()
 }
 

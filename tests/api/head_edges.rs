@@ -1,7 +1,8 @@
 //! The head at its edges: classes of product by rules said another way, profiles as areas, outlines, shadows and grams by hand.
 
+use super::head::{cm, level, percent};
 use foilwork::{
-    colour::{Level, ProductKind, Swatch, TRANSITION_LEVELS},
+    colour::{ProductKind, Swatch, TRANSITION_LEVELS},
     hair::{GrowthRate, MassPerLength, Tress, weeks_to_grow},
     head::{
         ClassQuestion, Curvature, ExtraStep, FilmMass, HeadLook, InFoils, OutlinePart, OverDirection, PartLine,
@@ -12,18 +13,6 @@ use foilwork::{
     source::Interval,
 };
 use rstest::rstest;
-
-fn cm(value: f64) -> Length {
-    Length::from_cm(value).unwrap()
-}
-
-fn percent(value: f64) -> Share {
-    Share::from_percent(value).unwrap()
-}
-
-fn level(number: f64) -> Level {
-    Level::new(number).unwrap()
-}
 
 /// The rules of the guide, said the other way round, over every level: natural hair up to three lighter is permanent colour, up to four
 /// from level 6 a tint, all other lightening is lightener; what is not lighter is a deposit up to 30 of 100 white hairs.

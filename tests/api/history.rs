@@ -17,7 +17,7 @@ use std::{fs, process::Command};
 
 const RECORDS: &str = include_str!("../../examples/juniper_and_tide_records.jsonl");
 
-fn soft() -> Plan {
+pub(super) fn soft() -> Plan {
     plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml).unwrap()
 }
 

@@ -1,34 +1,25 @@
 //! Kept records at their edges: what care says, what sums and lessons leave out, and how their figures are worked.
 
+use super::{
+    history::soft,
+    record::{min, of},
+};
 use foilwork::{
     colour::Level,
     history::{
         GroupBy, KeptPart, KeptRecord, KeptSection, home_care, keep, left_over_wrong, lessons, read_records,
         read_records_csv, strand_readings, summarise, trace_lessons, trace_summaries,
     },
-    quantity::{Duration, Mass},
-    reader::Format,
+    quantity::Mass,
     record::{FoilHeat, LogEntry, Noted, replay},
     service::{
-        Plan, plan_text,
+        Plan,
         shape::{Elasticity, Porosity},
     },
 };
 use rstest::rstest;
 
 const RECORDS: &str = include_str!("../../examples/juniper_and_tide_records.jsonl");
-
-fn soft() -> Plan {
-    plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml).unwrap()
-}
-
-fn min(value: f64) -> Duration {
-    Duration::from_min(value).unwrap()
-}
-
-fn of(at: f64, what: Noted, section: &str) -> LogEntry {
-    LogEntry { section: Some(section.to_owned()), ..LogEntry::new(min(at), what) }
-}
 
 fn strand(elasticity: Elasticity, section: &str) -> LogEntry {
     LogEntry { elasticity: Some(elasticity), ..of(50.0, Noted::Elasticity, section) }

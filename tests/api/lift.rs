@@ -13,15 +13,15 @@ use foilwork::{
 };
 use rstest::rstest;
 
-fn min(value: f64) -> Duration {
+pub(super) fn min(value: f64) -> Duration {
     Duration::from_min(value).unwrap()
 }
 
-fn level(number: f64) -> Level {
+pub(super) fn level(number: f64) -> Level {
     Level::new(number).unwrap()
 }
 
-fn mix(on_hair_ww_percent: f64) -> Situation {
+pub(super) fn mix(on_hair_ww_percent: f64) -> Situation {
     Situation::usual(Interval::exact(MassFraction::from_ww_percent(on_hair_ww_percent).unwrap()))
 }
 
@@ -198,7 +198,7 @@ fn advice_knows_what_one_reading_leaves_open() {
     assert!(after.known.contains("whether the pigment or the oxidant runs out first is not"), "{}", after.known);
 }
 
-fn section(start: f64, target: f64, apply: f64, longest: f64) -> TimedSection {
+pub(super) fn section(start: f64, target: f64, apply: f64, longest: f64) -> TimedSection {
     TimedSection {
         belief: Belief::untested(),
         situation: mix(4.0),

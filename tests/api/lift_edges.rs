@@ -1,5 +1,6 @@
 //! Lift at its edges: each lever by hand, the strain in words at its bounds, visits one by one, looks, starts that are read with bounds.
 
+use super::lift::{level, min, mix, section};
 use foilwork::{
     colour::{Level, LevelChange},
     hair::Texture,
@@ -13,20 +14,8 @@ use foilwork::{
 };
 use rstest::rstest;
 
-fn min(value: f64) -> Duration {
-    Duration::from_min(value).unwrap()
-}
-
-fn level(number: f64) -> Level {
-    Level::new(number).unwrap()
-}
-
 fn ww([low, best, high]: [f64; 3]) -> Interval<MassFraction> {
     Interval::ordered(low, best, high).map(|percent| MassFraction::from_ww_percent(percent).unwrap())
-}
-
-fn mix(percent: f64) -> Situation {
-    Situation::usual(ww([percent; 3]))
 }
 
 fn untested(situation: &Situation, start: impl Into<Interval<Level>>) -> Lightening {
@@ -286,28 +275,14 @@ fn what_became_darker_is_told(#[case] reader: Reader, #[case] darker: f64, #[cas
     assert_eq!((book.readings.len(), book.problems.len()), (usize::from(taken), usize::from(!taken)));
 }
 
-fn timed(start: f64, target: f64, apply: f64, longest: f64) -> TimedSection {
-    TimedSection {
-        belief: Belief::untested(),
-        situation: mix(4.0),
-        on_hair: [2.0, 4.0, 6.0].map(|percent| ww([percent; 3])).to_vec(),
-        start: level(start).into(),
-        target: level(target),
-        tolerance: LevelChange::from_levels(0.5).unwrap(),
-        busy_before: Duration::ZERO,
-        apply: min(apply),
-        longest: min(longest),
-    }
-}
-
 /// Other work between two applications is waited for, no strand is on for longer than it may be, each reaches its target within the
 /// window before the rinse, and what a section reaches is said for its middle strand.
 #[test]
 fn sections_that_finish_together_keep_their_terms() {
     for busy in [0.0, 7.0, 15.0] {
         let tolerance = LevelChange::from_levels(2.0).unwrap();
-        let second = TimedSection { busy_before: min(busy), tolerance, ..timed(5.0, 6.5, 8.0, 60.0) };
-        let sections = [TimedSection { tolerance, ..timed(4.0, 6.0, 12.0, 60.0) }, second];
+        let second = TimedSection { busy_before: min(busy), tolerance, ..section(5.0, 6.5, 8.0, 60.0) };
+        let sections = [TimedSection { tolerance, ..section(4.0, 6.0, 12.0, 60.0) }, second];
         let found = finish_together(&sections, min(10.0)).unwrap();
         assert_eq!(found.short.levels(), 0.0);
         let [first, then] = found.sections.as_slice() else { panic!("two") };
@@ -338,7 +313,7 @@ fn a_target_is_fallen_short_of_by_the_fewest_levels(
     #[case] apply: f64,
     #[case] longest: f64,
 ) {
-    let found = finish_together(&[timed(start, target, apply, longest)], min(10.0)).unwrap();
+    let found = finish_together(&[section(start, target, apply, longest)], min(10.0)).unwrap();
     let best = untested(&mix(6.0), level(start)).level_after(min(longest - apply / 2.0)).best();
     // Halved to within 0.005 levels.
     assert!((found.short.levels() - (target - best.number())).abs() < 0.01, "{:?} for {best}", found.short);

@@ -16,11 +16,11 @@ use foilwork::{
 };
 use std::process::Command;
 
-fn min(value: f64) -> Duration {
+pub(super) fn min(value: f64) -> Duration {
     Duration::from_min(value).unwrap()
 }
 
-fn of(at: f64, what: Noted, section: &str) -> LogEntry {
+pub(super) fn of(at: f64, what: Noted, section: &str) -> LogEntry {
     LogEntry { section: Some(section.to_owned()), ..LogEntry::new(min(at), what) }
 }
 

@@ -1,26 +1,17 @@
 //! The record at its edges: what counts as on, what is the same, what is even, and figures between two looks.
 
+use super::{
+    history::soft,
+    record::{min, of},
+};
 use foilwork::{
     colour::Level,
     history::keep,
-    quantity::{Duration, Mass},
-    reader::Format,
+    quantity::Mass,
     record::{Compared, FoilHeat, LogEntry, Noted, record, replay, trace_record},
-    service::{Plan, plan_text, shape::Elasticity},
+    service::shape::Elasticity,
 };
 use rstest::rstest;
-
-fn soft() -> Plan {
-    plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml).unwrap()
-}
-
-fn min(value: f64) -> Duration {
-    Duration::from_min(value).unwrap()
-}
-
-fn of(at: f64, what: Noted, section: &str) -> LogEntry {
-    LogEntry { section: Some(section.to_owned()), ..LogEntry::new(min(at), what) }
-}
 
 fn level(at: f64, what: Noted, section: &str, level: f64) -> LogEntry {
     LogEntry { level: Some(Level::new(level).unwrap()), ..of(at, what, section) }

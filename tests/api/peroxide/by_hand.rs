@@ -1,5 +1,6 @@
 //! Blends from a shelf, rows of a dilution table, hazard classes and bounds of conversions, by hand.
 
+use super::shelf_errors::{g, ml, ww};
 use crate::api::common::{all_near, near};
 use foilwork::{
     peroxide::{
@@ -7,22 +8,10 @@ use foilwork::{
         Strength, StrengthBound, StrengthUnit, blend_shelf, blend_shelf_to_scale, convert, density, dilute_volume,
         dilution_table, mix_volumes, read_glass, trace_conversion,
     },
-    quantity::{Density, Mass, MassFraction, OxygenVolumes, PricePerKg, Quantity, Temperature, Volume},
+    quantity::{Density, MassFraction, OxygenVolumes, PricePerKg, Quantity, Temperature},
     source::{Basis, COMMON_PRACTICE, Interval},
 };
 use rstest::rstest;
-
-fn ww(percent: f64) -> MassFraction {
-    MassFraction::from_ww_percent(percent).unwrap()
-}
-
-fn g(grams: f64) -> Mass {
-    Mass::from_g(grams).unwrap()
-}
-
-fn ml(value: f64) -> Volume {
-    Volume::from_ml(value).unwrap()
-}
 
 /// A bottle: strength in % w/w, price of a kg, and grams in hand.
 fn stock((percent, price, in_hand): (f64, f64, Option<f64>)) -> Stock {

@@ -6,15 +6,15 @@ use foilwork::{
     quantity::{Mass, MassFraction, OxygenVolumes, PricePerKg, Temperature, Volume},
 };
 
-fn ww(percent: f64) -> MassFraction {
+pub(super) fn ww(percent: f64) -> MassFraction {
     MassFraction::from_ww_percent(percent).unwrap()
 }
 
-fn g(grams: f64) -> Mass {
+pub(super) fn g(grams: f64) -> Mass {
     Mass::from_g(grams).unwrap()
 }
 
-fn ml(value: f64) -> Volume {
+pub(super) fn ml(value: f64) -> Volume {
     Volume::from_ml(value).unwrap()
 }
 
