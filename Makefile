@@ -1,6 +1,6 @@
 # foilwork: `make demo` runs the main job, `make test` runs every check. Each sets up what it needs.
 
-.PHONY: demo test test-workbook test-engines python stubs schema docs bench fuzz fuzz-coverage mutants mutants-sample wheel wheel-twice format
+.PHONY: demo test test-workbook test-engines python stubs schema docs bench fuzz fuzz-coverage mutants mutants-sample semver wheel wheel-twice format
 
 # The command line, built from this checkout, plans the first example.
 demo:
@@ -77,6 +77,13 @@ mutants-sample:
 	@command -v cargo-mutants >/dev/null || { echo "cargo-mutants is missing (cargo install cargo-mutants)" >&2; exit 1; }
 	PYTHONPATH=python/tools "$$(.ci/find-python)" -m mutation --share $(or $(SHARE),0.05) --seed $(or $(SEED),1) \
 		$(if $(LEAST),--least $(LEAST)) $(foreach room,$(ROOM),--room $(room)) $(if $(AGAIN),--again)
+
+# What of the public names in Rust changed since a commit or tag, and whether the version says so: `make semver SINCE=v0.1.0`.
+semver:
+	@command -v cargo-semver-checks >/dev/null || \
+		{ echo "cargo-semver-checks is missing (cargo install cargo-semver-checks)" >&2; exit 1; }
+	$(if $(SINCE),,@echo "SINCE= is missing: the tag of the last release, or a commit" >&2; exit 2)
+	cargo semver-checks --package foilwork --all-features --baseline-rev $(SINCE)
 
 # The wheel as it is released, and whether two builds of it, in two folders and each from nothing, are the same bytes.
 wheel wheel-twice:

@@ -130,7 +130,11 @@ fn told(
         let (planned, actual) = (number(pair.planned, 1), number(pair.actual, 1));
         vec![pair.section.clone(), pair.what.to_string(), planned, actual, pair.words.clone()]
     });
-    sheet.table(&["section", "what", "planned", "actual", ""], &[2, 3], rows.collect());
+    if found.pairs.is_empty() {
+        sheet.line("Nothing is noted that can be held against the plan.");
+    } else {
+        sheet.table(&["section", "what", "planned", "actual", ""], &[2, 3], rows.collect());
+    }
     sheet.blank();
     if let Some(even) = &found.evenness {
         let spread = number(even.spread_levels, 2);
@@ -144,6 +148,9 @@ fn told(
             sheet.paragraph(&format!("Do not repeat it: {why}."), 2);
         }
         None => sheet.heading("To repeat it"),
+    }
+    if found.to_repeat.is_empty() {
+        sheet.line("Nothing is noted of a section of the plan.");
     }
     for line in &found.to_repeat {
         sheet.paragraph(line, 2);

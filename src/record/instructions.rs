@@ -116,12 +116,18 @@ pub(super) fn of_signs(so_far: &SoFar) -> Vec<Instruction> {
                 continue;
             }
             let [again, first, before] = [earlier.rinsed, first, earlier.begun].map(|at| amount(at, 0));
+            let mend = if earlier.begin_noted {
+                format!(
+                    "if minute {again} was to correct minute {before}, take the line of minute {before} out of the log: a begin \
+                     corrects by itself only one that is no more than {} min earlier",
+                    number(LEAST_MIN, 0)
+                )
+            } else {
+                "note its begin too: before the end of its application nobody noted one".to_owned()
+            };
             let text = format!(
                 "no rinse was noted before minute {again}, when it was begun again: it is counted as on from minute {first}, for \
-                 the longer time is the safe side, and as put on once (note the rinse if there was one; if minute {again} was to \
-                 correct minute {before}, take the line of minute {before} out of the log: a begin corrects by itself only one that \
-                 is no more than {} min earlier)",
-                number(LEAST_MIN, 0)
+                 the longer time is the safe side, and as put on once (note the rinse if there was one; {mend})"
             );
             found.push(said(Verdict::Warning, name, text, Basis::Assumed));
         }

@@ -129,7 +129,7 @@ fn on_the_sheet(plan: &Plan, one: &SectionSoFar, at: Duration) -> Result<Duratio
         let after = if earlier.rinse_noted { "its first rinse, and put on again" } else { "it was begun again" };
         return Err(format!("seen after {after}: the forecast is of one application"));
     }
-    let (begun, which) = match (one.first().0, as_begun(plan, one).first().0) {
+    let (begun, which) = match (one.first().0, as_begun(plan, one).first_strand()) {
         (Some(begun), _) => (begun, "noted"),
         (None, Some(begun)) => (begun, "planned before it was all on (note when it was begun)"),
         (None, None) => (planned, "planned (note when it was begun)"),
@@ -170,7 +170,7 @@ fn planned(plan: &Plan, section: &str) -> Option<Duration> {
 pub fn after_levels(moved: &Plan, so_far: &SoFar) -> Vec<AfterLevel> {
     let of = |lift: &SectionLift| {
         let one = so_far.sections.iter().find(|one| one.name == lift.section);
-        let begun = one.and_then(|one| as_begun(moved, one).first().0);
+        let begun = one.and_then(|one| as_begun(moved, one).first_strand());
         let later = match (begun, planned(moved, &lift.section)) {
             (Some(begun), Some(planned)) => begun.min() - planned.min(),
             _ => 0.0,

@@ -40,6 +40,7 @@ mod looked;
 mod repeat;
 mod replay;
 mod rest;
+mod so_far;
 mod toned;
 mod too_long;
 mod trace;
@@ -56,8 +57,9 @@ pub use evenness::Evenness;
 pub use instructions::{Instruction, instructions};
 pub use log::{LogProblem, ServiceLog, log_line, read_log};
 pub use looked::{AfterLevel, LevelLeftOut, LevelsSeen, after_levels, levels_seen};
-pub use replay::{EarlierApplication, SectionSoFar, SoFar, replay};
+pub use replay::replay;
 pub use rest::{RestOfService, rest_of_service};
+pub use so_far::{EarlierApplication, SectionSoFar, SoFar};
 pub(crate) use toned::came_to;
 #[cfg(feature = "cli")]
 pub(crate) use too_long::instructed;

@@ -1,6 +1,6 @@
 //! Which levels were read with a toner on the hair, which darkens.
 
-use super::{SectionSoFar, SoFar, replay::read_last};
+use super::{SectionSoFar, SoFar, so_far::read_last};
 use crate::{
     colour::Level,
     quantity::Duration,

@@ -1,5 +1,6 @@
 //! api
 mod again;
+mod begun_anew;
 mod business;
 mod chart;
 mod charts;

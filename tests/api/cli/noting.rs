@@ -172,3 +172,19 @@ fn a_pipe_is_refused_at_once() {
     let (status, said) = run(&["note", pipe.to_str().unwrap(), "--at", "5", "--incident", "dizzy"]);
     assert!(status == 2 && said.contains("cannot write"), "{said}");
 }
+
+/// No heading stands over an empty table: a log that says nothing of a section has nothing to hold against the plan, or to repeat.
+#[test]
+fn a_record_with_nothing_to_compare_says_so() {
+    let folder = tempfile::tempdir().unwrap();
+    let log = folder.path().join("today.jsonl");
+    let log = log.to_str().unwrap();
+    run(&["note", log, "--at", "3", "--comfort", "fine"]);
+    let (status, said) = run(&["record", "examples/soft-gradient.toml", log]);
+    assert_eq!(status, 0, "{said}");
+    assert!(said.contains("Nothing is noted that can be held against the plan.\n"), "{said}");
+    assert!(said.contains("Nothing is noted of a section of the plan.\n") && !said.contains("actual  "), "{said}");
+    run(&["note", log, "--at", "4", "--section", "nape", "--weighed", "52"]);
+    let (_, said) = run(&["record", "examples/soft-gradient.toml", log]);
+    assert!(said.contains("mix, g") && !said.contains("Nothing is noted"), "{said}");
+}
