@@ -132,29 +132,23 @@ impl Gradient {
 
 /// The place of each region in the work, from one.
 fn ranks(regions: &[Region]) -> Vec<u32> {
-    let key = |region: &Region| {
-        let top = region.place.map_or(0.0, |[_, top, ..]| top);
-        // The front goes on after the back and its outline last; the back from the nape upward.
-        let stage = match (region.front, region.outline) {
-            (false, _) => 0.0,
-            (true, false) => 1.0,
-            (true, true) => 2.0,
-        };
-        (stage, -top)
+    let top = |region: &Region| region.place.map_or(0.0, |[_, top, ..]| top);
+    // The front goes on after the back and its outline last; the back from the nape upward.
+    let stage = |region: &Region| match (region.front, region.outline) {
+        (false, _) => 0,
+        (true, false) => 1,
+        (true, true) => 2,
     };
-    let before = |one: &Region, i: usize, other: &Region, j: usize| {
-        key(other).partial_cmp(&key(one)).map_or(j < i, |order| order.is_lt() || (order.is_eq() && j < i))
-    };
-    let rank = |(i, region): (usize, &Region)| {
-        let earlier = regions.iter().enumerate().filter(|(j, other)| *j != i && before(region, i, other, *j)).count();
-        u32::try_from(earlier + 1).unwrap_or(u32::MAX)
-    };
-    regions.iter().enumerate().map(rank).collect()
+    let mut order: Vec<(usize, &Region)> = regions.iter().enumerate().collect();
+    order.sort_by(|(_, a), (_, b)| stage(a).cmp(&stage(b)).then(top(b).total_cmp(&top(a))));
+    let mut ranks: Vec<(usize, u32)> = order.into_iter().map(|(place, _)| place).zip(1..).collect();
+    ranks.sort_unstable();
+    ranks.into_iter().map(|(_, rank)| rank).collect()
 }
 
 /// A whole number in whole parts by weight; the largest remainders are rounded up, the earlier of two alike.
 pub(crate) fn share_out(whole: u32, weights: &[f64]) -> Vec<u32> {
-    let sum: f64 = weights.iter().filter(|weight| **weight > 0.0).sum();
+    let sum: f64 = weights.iter().map(|weight| weight.max(0.0)).sum();
     if sum <= 0.0 {
         return vec![0; weights.len()];
     }

@@ -88,7 +88,7 @@ pub struct ShadowStep {
 #[must_use]
 pub fn shadow_steps(shadow: Level, light: Level, length: Length) -> Vec<ShadowStep> {
     let (apart, full) = ((light - shadow).levels(), length.cm() * 2.0 / 3.0);
-    let between = if apart > 0.0 { (apart / TRANSITION_LEVELS - 1e-9).ceil() - 1.0 } else { 0.0 };
+    let between = (apart / TRANSITION_LEVELS - 1e-9).ceil() - 1.0;
     if between < 1.0 {
         return vec![ShadowStep { from: Length::MIN, to: length, level: shadow }];
     }

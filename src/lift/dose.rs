@@ -18,9 +18,6 @@ pub(super) struct Dose<T> {
     pub(super) by_loss: T,
 }
 
-/// Below this product of rate and time the series of `exp` is exact to the last bit.
-const SMALL: f64 = 1e-8;
-
 impl Rates {
     /// What one application has done after so many minutes.
     ///
@@ -30,21 +27,16 @@ impl Rates {
     pub(super) fn dose<T: Real>(self, minutes: T) -> Dose<T> {
         let spent = T::of(self.oxidant) * minutes;
         let used = spent.used_up();
-        let (small, half, one) = (T::of(SMALL), T::of(0.5) * spent, T::of(1.0));
-        let mean = spent.below(small, one - half, used / spent);
-        let by_loss = spent.below(small, -half, spent * (one - used) / used - one);
+        let (none, one) = (T::of(f64::MIN_POSITIVE), T::of(1.0));
+        // Before anything is used up both quotients are nothing over nothing.
+        let mean = spent.below(none, one, used / spent);
+        let by_loss = spent.below(none, T::of(0.0), spent * (one - used) / used - one);
         Dose { amount: T::of(self.pigment) * minutes * mean, by_loss }
     }
 
     /// The time after which one application has done `dose`; none when its oxidant runs out before.
     pub(super) fn time_to(self, dose: f64) -> Option<f64> {
-        if dose <= 0.0 {
-            return Some(0.0);
-        }
         let used_up = dose * self.oxidant / self.pigment;
-        if used_up.abs() < SMALL {
-            return Some(dose / self.pigment).filter(|t| t.is_finite());
-        }
         (used_up < 1.0).then(|| -(-used_up).ln_1p() / self.oxidant)
     }
 }

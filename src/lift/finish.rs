@@ -82,8 +82,8 @@ pub enum CannotFinish {
 /// the window, it is widened by the fewest minutes; when none reaches all targets, the answer falls short of them by the
 /// fewest levels, and only in sections that cannot reach theirs while the others do; it says by how many. A limit of time and a tolerance are never given up.
 ///
-/// The choice is exact: with starts counted back from the rinse, an earlier start of one section only ever helps the next,
-/// so of all ways to apply the first few sections only those count that no other beats in both strength and time.
+/// The choice is exact: with starts counted back from the rinse, a weaker mixture may begin earlier than a stronger one, and an earlier
+/// start of one section only ever helps the next. So of the strengths that still fit a section the weakest is the best for all sections.
 ///
 /// # Errors
 ///
@@ -130,7 +130,7 @@ pub fn finish_together(sections: &[TimedSection], window: Duration) -> Result<Fi
     // Both questions are monotone, so halving finds the least that has to be given up.
     if answer(&reaching, NO_LIMIT, 0.0).is_ok() {
         let wider = least((window.min(), NO_LIMIT), 0.01, |minutes| answer(&reaching, minutes, 0.0).is_ok());
-        return answer(&reaching, wider, 0.0).map_err(|i| CannotFinish::TooLongToApply(i + 1));
+        return answer(&reaching, wider, 0.0).map_err(too_long);
     }
     let short = least((0.0, ALL_LEVELS), 0.005, |levels| answer(&all(levels), NO_LIMIT, levels).is_ok());
     // A section that can reach its target all the same does.
@@ -144,11 +144,17 @@ pub fn finish_together(sections: &[TimedSection], window: Duration) -> Result<Fi
             *own = kept;
         }
     }
-    answer(&nearest, NO_LIMIT, short).map_err(|i| CannotFinish::TooLongToApply(i + 1))
+    answer(&nearest, NO_LIMIT, short).map_err(too_long)
+}
+
+fn too_long(place: usize) -> CannotFinish {
+    CannotFinish::TooLongToApply(place + 1)
 }
 
 /// Minutes that no service lasts.
 const NO_LIMIT: f64 = 1e4;
+/// Minutes that adding up may be off by.
+const ROUNDING: f64 = 1e-9;
 /// More levels than the scale has.
 const ALL_LEVELS: f64 = 11.0;
 
@@ -200,56 +206,31 @@ fn options(section: &TimedSection, short: f64) -> Vec<Candidate> {
     section.on_hair.iter().map(one).collect()
 }
 
-/// A way to apply the first few sections: its strengths, their sum, and the starts.
-#[derive(Clone)]
-struct Way {
-    cost: f64,
-    strengths: Vec<usize>,
-    starts: Vec<f64>,
-}
+/// A way to apply the sections: for each its strength, by its place, and its start.
+type Way = Vec<(usize, f64)>;
 
-/// The cheapest way, or the place of the section at which none is left.
+/// The weakest way, or the place of the section that nothing fits any more.
 fn search(options: &[Vec<Candidate>], window: f64) -> Result<Way, usize> {
-    let mut ways = vec![Way { cost: 0.0, strengths: Vec::new(), starts: Vec::new() }];
-    let mut free = vec![f64::NEG_INFINITY];
+    let (mut way, mut free) = (Way::new(), f64::NEG_INFINITY);
     for (i, choices) in options.iter().enumerate() {
-        let mut next: Vec<(Way, f64)> = Vec::new();
-        for (way, free) in ways.iter().zip(&free) {
-            for (strength, option) in choices.iter().enumerate() {
-                let begin = option.not_before.max(-option.needed - window).max(*free + option.busy_before);
-                // Even a section that is done at once is on the hair before the rinse.
-                if option.needed.is_infinite() || begin > -option.needed.max(option.apply) + 1e-9 {
-                    continue;
-                }
-                let mut longer = way.clone();
-                longer.cost += option.cost;
-                longer.strengths.push(strength);
-                longer.starts.push(begin);
-                next.push((longer, begin + option.apply));
-            }
-        }
-        if next.is_empty() {
-            return Err(i);
-        }
-        // Cheapest first; a dearer way counts only if its hands are free earlier.
-        next.sort_by(|a, b| a.0.cost.total_cmp(&b.0.cost).then(a.1.total_cmp(&b.1)));
-        (ways, free) = (Vec::new(), Vec::new());
-        let mut earliest = f64::INFINITY;
-        for (way, end) in next {
-            if end < earliest - 1e-9 {
-                earliest = end;
-                ways.push(way);
-                free.push(end);
-            }
-        }
+        let fitting = choices.iter().enumerate().filter_map(|(strength, option)| {
+            let begin = option.not_before.max(-option.needed - window).max(free + option.busy_before);
+            // Even a section that is done at once is on the hair before the rinse.
+            let latest = -option.needed.max(option.apply) + ROUNDING;
+            (begin <= latest).then_some((strength, option, begin))
+        });
+        let (strength, option, begin) = fitting.min_by(|a, b| a.1.cost.total_cmp(&b.1.cost)).ok_or(i)?;
+        way.push((strength, begin));
+        free = begin + option.apply;
     }
-    ways.into_iter().next().ok_or(0)
+    Ok(way)
 }
 
 fn finished(options: &[Vec<Candidate>], way: &Way, window: f64, short: f64) -> Option<FinishTogether> {
-    let first = way.starts.first().copied()?;
-    let chosen = options.iter().zip(way.strengths.iter().zip(&way.starts));
-    let choices: Option<Vec<TimedChoice>> = chosen
+    let (_, first) = way.first().copied()?;
+    let choices: Option<Vec<TimedChoice>> = options
+        .iter()
+        .zip(way)
         .map(|(options, (strength, start))| {
             let option = options.get(*strength)?;
             let on_the_middle = (-start - option.apply / 2.0).max(0.0);

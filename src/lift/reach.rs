@@ -1,4 +1,4 @@
-use super::{Lightening, dose::Dose, normal, normal::Z80, pigment};
+use super::{Lightening, normal, normal::Z80, pigment};
 use crate::{
     colour::Level,
     quantity::{Duration, Quantity, Share},
@@ -21,10 +21,14 @@ pub struct TimeTo {
     pub late: Option<Duration>,
 }
 
-/// Rounds that settle a time to a second.
-const ROUNDS: usize = 3;
-/// The longest that such a round looks ahead, in minutes.
-const FAR: f64 = 600.0;
+/// After so many lives of its oxidant a mixture is spent to the last digit: what is not reached by then never is.
+const SPENT: f64 = 40.0;
+/// Where a bound is looked for: from so many lives on, in steps of this factor. Near the end the spread may grow faster than the dose, so that
+/// a chance comes to nine of ten and loses it again; between two steps that is less than a fifth of a point.
+const SOON: f64 = 0.25;
+const STEP: f64 = 1.5;
+/// Halvings that settle a time far below a second.
+const HALVINGS: usize = 20;
 
 impl Lightening {
     /// The chance that the level is reached after this time, from the best estimate of the start.
@@ -34,10 +38,9 @@ impl Lightening {
         let dose = self.dose(time.min());
         let chance = if wanted <= 0.0 {
             1.0
-        } else if dose.amount <= 0.0 {
-            0.0
         } else {
-            normal::chance_below((dose.amount.ln() - wanted.ln()) / self.target_spread(target, wanted, dose))
+            let spread = self.target_spread(self.by_ceiling(target, wanted), dose.by_loss);
+            normal::chance_below((dose.amount.ln() - wanted.ln()) / spread)
         };
         Quantity::nearest(100.0 * chance)
     }
@@ -97,7 +100,7 @@ impl Lightening {
 
     /// The median of it alone, in minutes; none where it is never reached.
     pub(super) fn median_to(&self, target: Level) -> Option<f64> {
-        self.rates.time_to((self.dose_to(target) - self.before.amount).max(0.0)).filter(|minutes| minutes.is_finite())
+        self.rates.time_to((self.dose_to(target) - self.before.amount).max(0.0))
     }
 
     fn time_from_start(&self, target: Level) -> TimeTo {
@@ -107,38 +110,56 @@ impl Lightening {
             let now = Some(Duration::ZERO);
             return TimeTo { early: now, median: now, late: now };
         }
-        let median = self.rates.time_to((wanted - self.before.amount).max(0.0));
-        let first = self.dose(median.unwrap_or(FAR).min(FAR));
+        let median = self.median_to(target);
+        let by_ceiling = self.by_ceiling(target, wanted);
         let at = |z: f64| {
-            // The spread depends on the time through the oxidant's share of it.
-            let (mut dose, mut time) = (first, f64::INFINITY);
-            for round in 1..=ROUNDS {
-                let more = wanted * (z * self.target_spread(target, wanted, dose)).exp();
-                time = self.rates.time_to((more - self.before.amount).max(0.0)).unwrap_or(f64::INFINITY);
-                if round < ROUNDS {
-                    dose = self.dose(time.min(FAR));
-                }
-            }
-            Some(time).filter(|t| t.is_finite()).map(Quantity::nearest)
+            let is_behind = |minutes: f64| {
+                let dose = self.dose(minutes);
+                dose.amount < wanted * (z * self.target_spread(by_ceiling, dose.by_loss)).exp()
+            };
+            self.first(is_behind).map(Quantity::nearest)
         };
-        TimeTo { early: at(-Z80), median: median.filter(|t| t.is_finite()).map(Quantity::nearest), late: at(Z80) }
+        TimeTo { early: at(-Z80), median: median.map(Quantity::nearest), late: at(Z80) }
+    }
+
+    /// The minutes after which something is no longer behind; none where it still is when the mixture is spent.
+    fn first(&self, is_behind: impl Fn(f64) -> bool) -> Option<f64> {
+        let minutes = |lives: f64| lives / self.rates.oxidant;
+        if !is_behind(0.0) {
+            return Some(0.0);
+        }
+        let (mut low, mut high) = (0.0, SOON);
+        while is_behind(minutes(high)) {
+            if high > SPENT {
+                return None;
+            }
+            (low, high) = (high, high * STEP);
+        }
+        for _ in 0..HALVINGS {
+            let middle = f64::midpoint(low, high);
+            if is_behind(minutes(middle)) { low = middle } else { high = middle }
+        }
+        Some(minutes(high))
     }
 
     fn dose_to(&self, target: Level) -> f64 {
         let levels = target.number() - self.start().number();
+        if levels <= 0.0 { 0.0 } else { pigment::dose_leaving(1.0 - levels / self.way_from(self.start())) }
+    }
+
+    /// How the logarithm of the dose that a level needs answers to the ceiling: a higher one asks for less. A level beyond the ceiling needs
+    /// more than any dose, whatever that answer.
+    fn by_ceiling(&self, target: Level, wanted: f64) -> f64 {
         let way = self.way_from(self.start());
-        if levels <= 0.0 { 0.0 } else { pigment::dose_leaving(1.0 - levels / way.max(f64::MIN_POSITIVE)) }
+        let levels = target.number() - self.start().number();
+        levels / (way * way) / (pigment::slope(wanted) * wanted)
     }
 
     /// The spread of the dose, with what the unknown ceiling does to the dose that is wanted.
-    fn target_spread(&self, target: Level, wanted: f64, dose: Dose<f64>) -> f64 {
-        let way = self.way_from(self.start()).max(f64::MIN_POSITIVE);
-        let levels = (target.number() - self.start().number()).min(way);
-        // d ln(dose) / d ceiling at a fixed level.
-        let sensitivity = levels / (way * way) / (pigment::slope(wanted).min(-1e-12) * wanted.max(1e-12));
+    fn target_spread(&self, by_ceiling: f64, by_loss: f64) -> f64 {
         let [[_, _, kc], [_, _, dc], [_, _, cc]] = self.covariance;
-        let spread = self.dose_spread(dose.by_loss);
-        let both = spread * spread + sensitivity * sensitivity * cc - 2.0 * sensitivity * (kc + dose.by_loss * dc);
+        let spread = self.dose_spread(by_loss);
+        let both = spread * spread + by_ceiling * by_ceiling * cc - 2.0 * by_ceiling * (kc + by_loss * dc);
         both.max(1e-12).sqrt()
     }
 }

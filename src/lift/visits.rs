@@ -106,9 +106,9 @@ pub fn weeks_between(strain: Strain) -> Sourced<Interval<Weeks>> {
 pub fn series(start: &Lightening, target: Level, each: Duration, wanted: Share, most: u8) -> Vec<Visit> {
     let rate = growth(None).value;
     let situation = start.situation;
-    // The strain sums minutes, so one lump stands for all applications before.
-    let before = (start.minutes_before > 0.0).then(|| (situation, Duration::nearest(start.minutes_before)));
-    let (mut visits, mut applications) = (Vec::new(), Vec::from_iter(before));
+    // The strain sums minutes, so one lump stands for all applications before; no minutes add none.
+    let mut applications = vec![(situation, Duration::nearest(start.minutes_before))];
+    let mut visits = Vec::new();
     let (mut lightening, mut since): (_, Option<Interval<Weeks>>) = (*start, None);
     let (mut after, mut after_basis) = (None, None);
     for _ in 0..most {

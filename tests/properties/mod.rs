@@ -11,6 +11,7 @@ pub(crate) mod hostile;
 mod interval;
 mod lift;
 mod lift_book;
+mod lift_times;
 mod limits;
 mod mix;
 mod money;
