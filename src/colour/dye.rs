@@ -145,6 +145,19 @@ impl Shade {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::colour::{fibre::MODELS, solve::looks};
+
+    // Measured over every hue and set.
+    #[test]
+    fn a_shade_is_as_light_as_its_level_after_few_looks() {
+        let mut most = 0;
+        for (hue, model) in Hue::ALL.iter().flat_map(|hue| MODELS.iter().map(move |model| (hue, model))) {
+            for level in [2.0, 5.0, 8.0, 11.0].map(Level::clamped) {
+                most = most.max(looks::of(|| deposit(level, &Tone::of(*hue), model)));
+            }
+        }
+        assert_eq!(most, 4);
+    }
 
     // Common practice: complements mix to neutral. Their parts of the three primaries add up to equal parts.
     #[test]

@@ -117,3 +117,27 @@ impl Fibre {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::colour::pigment::Melanin;
+
+    // A derivative is the limit of a quotient of differences: here of 1e-6 to both sides, off by its square and by rounding.
+    #[test]
+    fn luminance_and_depth_change_as_their_quotients_of_differences() {
+        for model in &*MODELS {
+            for level in [1.0, 4.0, 7.5, 11.0] {
+                let absorption = Melanin::natural(crate::colour::Level::clamped(level), model).absorption(model);
+                let at = |part: f64| model.fibre.luminance(&(absorption * part), &absorption);
+                let (luminance, slope) = at(1.0);
+                let quotient = (at(1.0 + 1e-6).0 - at(1.0 - 1e-6).0) / 2e-6;
+                assert!((quotient / slope - 1.0).abs() < 1e-6, "{level}: {quotient} {slope}");
+                let ((_, slope), step) = (model.fibre.depth(luminance), luminance * 1e-6);
+                let [high, low] = [luminance + step, luminance - step].map(|y| model.fibre.depth(y).0);
+                let quotient = (high - low) / (2.0 * step);
+                assert!((quotient / slope - 1.0).abs() < 1e-6, "{level}: {quotient} {slope}");
+            }
+        }
+    }
+}

@@ -226,3 +226,35 @@ fn solved([a, b, c]: [[f64; 3]; 3], right: [f64; 3]) -> Option<[f64; 3]> {
     (all.abs() > 1e-300)
         .then(|| [determinant(right, b, c) / all, determinant(a, right, c) / all, determinant(a, b, right) / all])
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::colour::{fibre::MODELS, solve::looks};
+
+    // Measured over greys as light as hair; at the ends of what hair can be the bracket is halved instead.
+    #[test]
+    fn a_spectrum_begins_at_its_luminance_after_few_looks() {
+        let fibre = &MODELS[0].fibre;
+        let grey = |y: f64| [0.948 * y, y, 1.073 * y];
+        let most = [0.05, 0.1, 0.2, 0.3].map(|y| looks::of(|| spectrum_of(grey(y), fibre)));
+        assert_eq!(most, [3; 4]);
+    }
+
+    // Hue and strength named by eye are off by 12 degrees and a quarter, each to both sides, as said at the constants; samples are kept
+    // in single precision.
+    #[test]
+    fn what_is_named_by_eye_is_off_to_both_sides() {
+        let orange: SeenPigment = "orange".parse().unwrap();
+        // Seen as the wheel is: for the 2 degree observer.
+        let seen = |sample| lab_of(sample).adapted_to(White::D65TwoDegree);
+        let [best, others @ ..] = orange.look(Level::clamped(6.0)).samples.map(seen);
+        let angle = |lab: &Lab| lab.b().atan2(lab.a()).to_degrees();
+        let of =
+            |some: fn(f64, f64) -> f64, values: &dyn Fn(&Lab) -> f64| others.iter().map(values).reduce(some).unwrap();
+        let strength = |lab: &Lab| lab.chroma() / best.chroma();
+        assert!((of(f64::min, &strength) - 0.75).abs() < 1e-6 && (of(f64::max, &strength) - 1.25).abs() < 1e-6);
+        let turn = |lab: &Lab| angle(lab) - angle(&best);
+        assert!((of(f64::min, &turn) + 12.0).abs() < 1e-4 && (of(f64::max, &turn) - 12.0).abs() < 1e-4);
+    }
+}

@@ -5,6 +5,8 @@ pub(super) fn solve(guess: f64, low: f64, high: f64, f: impl Fn(f64) -> (f64, f6
     let (mut low, mut high) = (low, high);
     let mut x = guess.clamp(low, high);
     for _ in 0..40 {
+        #[cfg(test)]
+        looks::one_more();
         let (value, slope) = f(x);
         if value > 0.0 {
             low = x;
@@ -21,6 +23,25 @@ pub(super) fn solve(guess: f64, low: f64, high: f64, f: impl Fn(f64) -> (f64, f6
         }
     }
     x
+}
+
+/// How often a function is looked at until its zero is found: a wrong slope or a far guess ends at the same place, only later.
+#[cfg(test)]
+pub(super) mod looks {
+    use std::cell::Cell;
+
+    thread_local! { static LOOKS: Cell<u32> = const { Cell::new(0) } }
+
+    pub(in crate::colour) fn one_more() {
+        LOOKS.set(LOOKS.get() + 1);
+    }
+
+    /// Those of a piece of work.
+    pub(in crate::colour) fn of<T>(work: impl FnOnce() -> T) -> u32 {
+        LOOKS.set(0);
+        work();
+        LOOKS.get()
+    }
 }
 
 #[cfg(test)]
