@@ -101,7 +101,7 @@ pub struct Record {
 pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
     let mut pairs = Vec::new();
     let (mut errors, mut inside) = (Vec::new(), 0);
-    let (mut for_planned_time, mut not_judged) = (Vec::new(), Vec::new());
+    let (mut for_planned_time, mut not_judged, mut repeated) = (Vec::new(), Vec::new(), Vec::new());
     for one in &so_far.sections {
         let (mix, step) = (mix_of(plan, one), step_of(plan, &one.name));
         let beyond = step.and_then(|step| too_long(one, step));
@@ -136,7 +136,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         pair(Compared::OnHair, planned, carried);
         let lift = plan.lift.iter().find(|lift| lift.section == one.name);
         pair(Compared::Level, lift.map(|lift| lift.target_level.number()), level);
-        match judged_one(plan, so_far, one) {
+        match judged_one(plan, one, &came_to) {
             Some((result, Ok(forecast))) => {
                 errors.push(result.number() - forecast.best().number());
                 inside += usize::from(forecast.contains(result));
@@ -145,6 +145,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
             Some((_, Err(why))) => not_judged.push(format!("{}: {why}", one.name)),
             None => {}
         }
+        repeated.extend(to_repeat(plan, one, came_to));
     }
     let count = errors.len();
     let follows = instructed(plan, so_far);
@@ -161,7 +162,7 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
         for_planned_time,
         not_judged,
         left_out: strange(plan, so_far),
-        to_repeat: so_far.sections.iter().filter_map(|one| to_repeat(plan, one, came_to(plan, so_far, one))).collect(),
+        to_repeat: repeated,
         instructions: follows,
     }
 }
@@ -169,16 +170,19 @@ pub fn record(plan: &Plan, so_far: &SoFar) -> Record {
 /// The sections whose forecast is judged: what each came to, and what was forecast for the time that it had.
 pub(super) fn judged(plan: &Plan, so_far: &SoFar) -> Vec<(String, Level, Interval<Level>)> {
     let of = |one: &SectionSoFar| {
-        let (result, forecast) = judged_one(plan, so_far, one)?;
+        let (result, forecast) = judged_one(plan, one, &came_to(plan, so_far, one))?;
         Some((one.name.clone(), result, forecast.ok()?))
     };
     so_far.sections.iter().filter_map(of).collect()
 }
 
 /// What a section came to, and what was forecast for its time, or why its forecast is not judged.
-fn judged_one(plan: &Plan, so_far: &SoFar, one: &SectionSoFar) -> Option<(Level, Result<Interval<Level>, String>)> {
+fn judged_one(
+    plan: &Plan,
+    one: &SectionSoFar,
+    &CameTo { lifted, toned, why }: &CameTo,
+) -> Option<(Level, Result<Interval<Level>, String>)> {
     let lift = plan.lift.iter().find(|lift| lift.section == one.name)?;
-    let CameTo { lifted, toned, why } = came_to(plan, so_far, one);
     let Some((_, result)) = lifted else {
         return toned.zip(why).map(|((_, level), why)| (level, Err(why.to_owned())));
     };
