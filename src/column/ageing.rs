@@ -87,7 +87,7 @@ fn after<Q: StrengthQuantity>(
     let later = lesser(aged(fresh, left(rate, elapsed), Q::STRENGTH_UNIT), strongest);
     let in_unit = if scale > 1.0 { of_given(given, fresh, later, machine.over(later, Divisor::TEN)) } else { later };
     // Zero has two signs: it is left to the rule, and so is what is too small to be divided in steps.
-    let good = (fresh > 0.0) & (fresh <= strongest) & (later >= LEAST);
+    let good = (fresh >= LEAST) & (fresh <= strongest) & (later >= LEAST);
     ([in_unit], good & within(rate, LossRate::MAX.per_day()) & lasts(days))
 }
 
@@ -219,9 +219,10 @@ fn until<Q: StrengthQuantity>(
 /// # Ok::<(), foilwork::column::ColumnError>(())
 /// ```
 pub fn rates_of_half_lives(half_lives_days: Cells<'_>, out: &mut [f64]) -> Result<ColumnOutcome, ColumnError> {
+    // No time at all is a rate without end, and out of range as that.
     let law = move |[days]: [f64; 1]| {
         let rate = std::f64::consts::LN_2 / stored(days, PLAIN);
-        ([rate], (days > 0.0) & lasts(days) & within(rate, LossRate::MAX.per_day()))
+        ([rate], lasts(days) & within(rate, LossRate::MAX.per_day()))
     };
     rows_by_law([half_lives_days], [out], law, |[days]| {
         Ok::<_, InvalidQuantity>([LossRate::from_half_life(Duration::from_days(days)?)?.per_day()])
@@ -245,9 +246,10 @@ pub fn rates_of_half_lives(half_lives_days: Cells<'_>, out: &mut [f64]) -> Resul
 /// # Ok::<(), foilwork::column::ColumnError>(())
 /// ```
 pub fn half_lives(rates_per_day: Cells<'_>, out: &mut [f64]) -> Result<ColumnOutcome, ColumnError> {
+    // No loss is a half-life without end.
     let law = move |[rate]: [f64; 1]| {
         let days = std::f64::consts::LN_2 / rate;
-        ([stored(days, PLAIN)], (rate > 0.0) & (rate <= LossRate::MAX.per_day()) & lasts(days))
+        ([stored(days, PLAIN)], within(rate, LossRate::MAX.per_day()) & lasts(days))
     };
     rows_by_law([rates_per_day], [out], law, |[rate]| {
         Ok::<_, InvalidQuantity>([LossRate::from_per_day(rate)?.half_life()?.days()])

@@ -65,11 +65,12 @@ pub fn blends(
             rows_by_law(inputs, out, law, rule)
         }
         KnownMass::First(_) => {
+            // Of a part that is not in the blend there is no number to divide by: what comes of it is no mass.
             let law = move |row: [f64; 4]| {
                 let [w1, w2, w, first] = row;
                 let (a, b) = shares(w1, w2, w);
                 let second = first * (b / a);
-                ([first, second], possible(row) & (a > 0.0) & within(second, heaviest))
+                ([first, second], possible(row) & within(second, heaviest))
             };
             rows_by_law(inputs, out, law, rule)
         }
@@ -78,7 +79,7 @@ pub fn blends(
                 let [w1, w2, w, second] = row;
                 let (a, b) = shares(w1, w2, w);
                 let first = second * (a / b);
-                ([first, second], possible(row) & (b > 0.0) & within(first, heaviest))
+                ([first, second], possible(row) & within(first, heaviest))
             };
             rows_by_law(inputs, out, law, rule)
         }

@@ -147,3 +147,67 @@ impl<'a> From<&'a Vec<f64>> for Cells<'a> {
         Self::Each(values)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[derive(Debug)]
+    struct Ones(usize);
+
+    impl Draw for Ones {
+        fn rows(&self) -> usize {
+            self.0
+        }
+
+        fn draw(&self, _: usize, block: &mut [f64]) {
+            block.fill(1.0);
+        }
+    }
+
+    /// What is given thrice is worked out once. Two zeros are two numbers, and like numbers in two places two columns.
+    #[test]
+    fn a_column_is_the_same_where_it_lies_in_the_same_place() {
+        let (one, other) = ([1.0, 2.0], [1.0, 2.0]);
+        let (drawn, also) = (Ones(2), Ones(3));
+        let columns = [
+            Cells::Same(0.0),
+            Cells::Same(-0.0),
+            Cells::Same(f64::NAN),
+            Cells::Each(&one),
+            Cells::Each(&other),
+            Cells::Each(&one[..1]),
+            Cells::Drawn(&drawn),
+            Cells::Drawn(&also),
+        ];
+        for (place, column) in columns.iter().enumerate() {
+            for (at, another) in columns.iter().enumerate() {
+                assert_eq!(column.is(another), place == at, "{column:?} {another:?}");
+            }
+        }
+    }
+
+    /// Rows 4 to 6 of 7 and one beyond, wherever they lie.
+    #[test]
+    fn four_rows_end_with_the_column() {
+        let numbers = [1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0];
+        let [a, b, c, beyond] = Cells::Each(&numbers).four(4);
+        assert_eq!(([a, b, c], beyond.is_nan()), ([5.0, 6.0, 7.0], true));
+        assert_eq!(Cells::Each(&numbers).four(2), [3.0, 4.0, 5.0, 6.0]);
+        let [a, b, c, beyond] = Cells::Drawn(&Ones(7)).four(4);
+        assert_eq!(([a, b, c], beyond.is_nan()), ([1.0; 3], true));
+        assert_eq!(Cells::Same(3.0).four(9), [3.0; 4]);
+    }
+
+    /// What a block has beyond its rows is its last row once more, and no row of the block before.
+    #[test]
+    fn a_block_ends_with_its_last_row() {
+        let numbers: Vec<f64> = (0..300).map(f64::from).collect();
+        let mut scratch = [7.0; BLOCK];
+        assert_eq!(Cells::Each(&numbers).block(0, BLOCK, &mut scratch)[..], numbers[..BLOCK]);
+        let last = *Cells::Each(&numbers).block(256, 44, &mut scratch);
+        assert_eq!((last[..44].to_vec(), last[44..].to_vec()), (numbers[256..].to_vec(), vec![299.0; 212]));
+        let mut scratch = [7.0; BLOCK];
+        assert_eq!(Cells::Drawn(&Ones(3)).block(0, 3, &mut scratch), &[1.0; BLOCK]);
+    }
+}

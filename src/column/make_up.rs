@@ -48,7 +48,7 @@ pub fn make_ups(
     let law = move |[stock, target, volume]: [f64; 3]| {
         let (from, to) = (stock * scale, target * scale);
         let other = if from_stock { volume * from / to } else { volume * to / from };
-        let good = (from > 0.0) & (from <= strongest) & (to > 0.0) & (to <= from);
+        let good = (from <= strongest) & (to > 0.0) & (to <= from);
         let good = good & (volume > 0.0) & (volume <= Volume::MAX.ml()) & within(other, Volume::MAX.ml());
         (if from_stock { [volume, other] } else { [other, volume] }, good)
     };
@@ -94,7 +94,7 @@ pub fn strengths_after_make_up(
         let stock = stock * scale;
         let found = stock * taken / total;
         let good = within(stock, strongest) & (taken >= 0.0) & (taken <= total);
-        ([found / scale], good & (total > 0.0) & (total <= Volume::MAX.ml()) & within(found, strongest))
+        ([found / scale], good & (total <= Volume::MAX.ml()) & within(found, strongest))
     };
     rows_by_law([stock, taken_ml, total_ml], [out], law, |[stock, taken, total]| {
         let (taken, total) = (Volume::from_ml(taken)?, Volume::from_ml(total)?);

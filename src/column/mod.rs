@@ -29,6 +29,8 @@ mod coordinates;
 mod difference;
 mod divisor;
 mod hair;
+#[cfg(test)]
+mod left;
 mod levels;
 mod lift;
 mod make_up;
@@ -41,6 +43,10 @@ mod screen;
 mod split;
 mod strength;
 mod triples;
+#[cfg(test)]
+mod vouched;
+#[cfg(test)]
+mod vouched_strengths;
 mod weighing;
 
 pub use ageing::{half_lives, loss_rates, rates_of_half_lives, strengths_after, times_until};

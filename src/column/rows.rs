@@ -65,7 +65,7 @@ pub(super) trait Law<const N: usize, const M: usize>: Copy + Sync {
 
 impl<const N: usize, const M: usize, L: Fn([f64; N]) -> ([f64; M], bool) + Copy + Sync> Law<N, M> for L {
     /// It is short.
-    const WORTH_A_THREAD: usize = 1 << 18;
+    const WORTH_A_THREAD: usize = 262_144;
 
     #[expect(clippy::inline_always, reason = "only what is inlined gets the lanes of the machine")]
     #[inline(always)]
@@ -85,7 +85,7 @@ impl<K: Copy + Sync, F, const N: usize, const M: usize> Law<N, M> for Given<K, F
 where
     F: Fn(K, [f64; N], Machine) -> ([f64; M], bool) + Copy + Sync,
 {
-    const WORTH_A_THREAD: usize = 1 << 16;
+    const WORTH_A_THREAD: usize = 65_536;
 
     #[inline(always)]
     fn row(self, values: [f64; N]) -> ([f64; M], bool) {
@@ -171,9 +171,13 @@ fn one_part<L: Law<N, M>, const N: usize, const M: usize, E>(
         let mut fill = |answers: &mut [[f64; BLOCK]; M]| {
             let block = Block { blocks, answers: &mut *answers, law };
             if !(if L::WIDEST { arch.dispatch(block) } else { in_usual_lanes(arch, block) }) {
+                #[cfg(test)]
+                super::left::block();
                 for row in 0..rows {
                     let values = at(blocks, row);
                     if !law.row(values).1 {
+                        #[cfg(test)]
+                        super::left::row(first_row + start + row);
                         let answer = by_rule(values, &rule, || outcome.refuse(first_row + start + row));
                         put(answers, row, answer);
                     }

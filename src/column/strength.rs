@@ -198,20 +198,18 @@ pub fn convert_intervals(
     let crosses = from.is_by_mass() != to.is_by_mass();
     let law = move |[x, celsius]: [f64; 2]| {
         let (y, percent, good) = best(x, celsius, (from, to), product);
-        let (low, high) = if crosses {
-            let factors = product.relative_bounds(percent, cubic_at(celsius, product).at(percent / 100.0));
-            let bound = |factor: f64| {
-                let shifted =
-                    if to.is_by_mass() { from_ww_percent((percent / factor).min(100.0), to) } else { y * factor };
-                shifted.max(0.0).min(to.max())
-            };
-            (bound(factors.0), bound(factors.1))
-        } else {
-            (y, y)
+        if !crosses {
+            return ([y; 3], good);
+        }
+        let (light, dense) = product.relative_bounds(percent, cubic_at(celsius, product).at(percent / 100.0));
+        let bound = |factor: f64| {
+            let shifted = if to.is_by_mass() { from_ww_percent((percent / factor).min(100.0), to) } else { y * factor };
+            shifted.max(0.0).min(to.max())
         };
-        let (least, most) = (if high < low { high } else { low }, if high > low { high } else { low });
+        // The denser, the more of it in a litre, and the less of a litre's in a gram.
+        let (low, high) = if to.is_by_mass() { (bound(dense), bound(light)) } else { (bound(light), bound(dense)) };
         // Zero has two signs; which of them a bound has is left to the rule.
-        ([if y < least { y } else { least }, y, if y > most { y } else { most }], good & (!crosses | (y > 0.0)))
+        ([low, y, high], good & (y > 0.0))
     };
     rows_by_law([values, temperature_c], out, law, |[x, celsius]| {
         let at = Conditions { temperature: Temperature::from_celsius(celsius)?, ..*product };

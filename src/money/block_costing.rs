@@ -110,9 +110,9 @@ struct WholeRate {
 impl WholeRate {
     fn of(rate: Option<Rate>) -> Option<Self> {
         let (over, under) = rate?.parts();
-        let fits = |part: i64| (0..=(1_i64 << 52)).contains(&part);
+        let fits = |least: i64, part: i64| (least..=(1_i64 << 52)).contains(&part);
         let most = (MOST_THOUSANDTHS - 1).min((1 << EXACT_BITS) / over.max(1)) as f64;
-        let (over, under) = (fits(over) && fits(under) && under > 0).then_some((over as f64, under as f64))?;
+        let (over, under) = (fits(0, over) && fits(1, under)).then_some((over as f64, under as f64))?;
         Some(Self { over, under, inverse: 1.0 / under, most })
     }
 
@@ -195,7 +195,7 @@ fn work(
     let (mut unfit, mut sums) = (0_u64, [0_i64; 4]);
     for row in 0..BLOCK {
         let measure = |column: &[f64; BLOCK]| column.get(row).copied().unwrap_or(f64::NAN);
-        let amount = |column: &[i64; BLOCK]| column.get(row).copied().unwrap_or(-1);
+        let amount = |column: &[i64; BLOCK]| column.get(row).copied().unwrap_or(i64::MIN);
         let (price, extra) = (amount(rows.prices), amount(rows.consumables));
         let (pack, pack_fits) = thousandths(measure(rows.packs));
         let (used, used_fits) = thousandths(measure(rows.used));

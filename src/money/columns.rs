@@ -217,7 +217,7 @@ struct Tally {
 }
 
 /// Rows below which starting a thread costs more than it saves.
-const WORTH_A_THREAD: usize = 1 << 14;
+const WORTH_A_THREAD: usize = 16_384;
 
 /// Works the rows off in stretches, one for each processor where there are enough of them.
 fn in_parts(costing: &RowCosting<'_>, services: &ServiceColumns<'_>, out: CostColumns<'_>, most_bad: usize) -> Tally {
@@ -250,7 +250,7 @@ fn costed(
     for start in (0..rows).step_by(BLOCK) {
         let place = from + start;
         let count = BLOCK.min(rows - start);
-        let sums = match services.block(place).filter(|_| count == BLOCK) {
+        let sums = match services.block(place) {
             Some(block) => costing.block(block, &mut found),
             None => costing.block(services.filled_up(place..place + count).rows(), &mut found),
         };

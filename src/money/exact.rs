@@ -210,3 +210,148 @@ pub(crate) const HUNDRED: Decimal = Decimal::ONE_HUNDRED;
 
 /// Minutes in an hour.
 pub(crate) const SIXTY: Decimal = Decimal::from_parts(60, 0, 0, false, 0);
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Down to the whole number below, and how much is left of the divisor: from there every rounding is told by hand.
+    fn by_hand(over: i128, under: i128, rounding: Rounding) -> i128 {
+        let (over, under) = if under < 0 { (-over, -under) } else { (over, under) };
+        let (floor, rest) = (over.div_euclid(under), over.rem_euclid(under));
+        let up = match rounding {
+            _ if rest == 0 => false,
+            Rounding::MidpointAwayFromZero => 2 * rest > under || (2 * rest == under && over > 0),
+            Rounding::MidpointTowardZero => 2 * rest > under || (2 * rest == under && over < 0),
+            Rounding::MidpointNearestEven => 2 * rest > under || (2 * rest == under && floor % 2 != 0),
+            Rounding::ToZero => over < 0,
+            Rounding::AwayFromZero => over > 0,
+            Rounding::ToNegativeInfinity => false,
+            Rounding::ToPositiveInfinity => true,
+        };
+        floor + i128::from(up)
+    }
+
+    /// The same quotients in 64 bits, in 128 and in as many as it takes: the second and third are widened by a factor that cancels.
+    #[test]
+    fn a_division_is_rounded_alike_in_every_width() {
+        let wide_factor = 1_i128 << 70;
+        for rounding in Rounding::ALL.iter().copied() {
+            for over in -25_i64..=25 {
+                for under in [-10, -7, -4, -2, -1, 1, 2, 3, 4, 7, 10] {
+                    let want = i64::try_from(by_hand(over.into(), under.into(), rounding)).ok();
+                    assert_eq!(divide_64(over, under, rounding), want, "{over} / {under}, {rounding}");
+                    let (wide_over, wide_under) = (i128::from(over) * wide_factor, i128::from(under) * wide_factor);
+                    assert_eq!(divide(over.into(), under.into(), rounding), want, "{over} / {under}, {rounding}");
+                    assert_eq!(divide(wide_over, wide_under, rounding), want, "{over} / {under}, {rounding}");
+                    // A shift is so many tens above the line, or below it.
+                    for shift in [-3_i64, 0, 2] {
+                        let tens = 10_i128.pow(u32::try_from(shift.unsigned_abs()).unwrap());
+                        let (n, d) = (i128::from(over), i128::from(under));
+                        let (n, d) = if shift < 0 { (n, d * tens) } else { (n * tens, d) };
+                        let want = i64::try_from(by_hand(n, d, rounding)).ok();
+                        let factors = |number| [Decimal::new(number, 1), Decimal::ONE];
+                        let (over, under) = (factors(over), factors(under));
+                        assert_eq!(narrow(&over, &under, shift, rounding), want, "{over:?} {under:?} {rounding}");
+                        assert_eq!(wide(&over, &under, shift, rounding), want, "{over:?} {under:?} {rounding}");
+                    }
+                }
+            }
+        }
+        for rounding in Rounding::ALL.iter().copied() {
+            let nothing = [Decimal::ZERO];
+            assert_eq!((divide_64(1, 0, rounding), divide(1 << 100, 0, rounding)), (None, None));
+            assert_eq!(wide(&[Decimal::ONE], &nothing, 0, rounding), None);
+            // Beyond what 64 bits hold.
+            assert_eq!(divide(1 << 100, 1, rounding), None);
+            assert_eq!(wide(&[Decimal::MAX], &[Decimal::ONE], 0, rounding), None);
+            assert_eq!(wide(&[Decimal::ONE], &[Decimal::ONE], 30, rounding), None);
+        }
+        // The largest is rounded up no further.
+        let most = i128::from(i64::MAX);
+        assert_eq!(divide(most * 4 + 2, 4, Rounding::MidpointAwayFromZero), None);
+        assert_eq!(divide(most * 4 + 2, 4, Rounding::ToZero), Some(i64::MAX));
+    }
+
+    /// Thousandths as they are written, with the dust of a float sum, and what has more decimals or is too large.
+    #[test]
+    fn three_decimals_are_thousandths() {
+        let cases = [
+            (0.0, Some(0)),
+            (-0.0, Some(0)),
+            (0.001, Some(1)),
+            (1.5, Some(1500)),
+            (-1.5, Some(-1500)),
+            (-0.001, Some(-1)),
+            (0.1 + 0.2, Some(300)),
+            (1e9, Some(1_000_000_000_000)),
+            (-1e9, Some(-1_000_000_000_000)),
+            (1_000_000_000.001, None),
+            (0.0004, None),
+            (0.0005, None),
+            (-0.0005, None),
+            (12.345_678, None),
+            (333.333_3, None),
+            (f64::NAN, None),
+            (f64::INFINITY, None),
+            (1e300, None),
+        ];
+        for (value, want) in cases {
+            assert_eq!(thousandths(value), want, "{value}");
+        }
+    }
+
+    /// 15 digits are kept, and of a tiny value what 28 decimals hold.
+    #[test]
+    fn a_measured_value_is_the_decimal_it_was_written_as() {
+        let read = |value| decimal(value, "mass").map(|read| read.normalize().to_string());
+        assert_eq!(read(12.345_678_901_234_567).unwrap(), "12.3456789012346");
+        assert_eq!(read(0.000_123_456_789_012_345_6).unwrap(), "0.000123456789012346");
+        assert_eq!(read(1e-12).unwrap(), "0.000000000001");
+        assert_eq!(read(2e-20).unwrap(), "0.00000000000000000002");
+        assert_eq!(read(-1.25).unwrap(), "-1.25");
+        assert_eq!(read(1e-30).unwrap(), "0");
+        assert!(read(1e30).is_err() && read(f64::NAN).is_err() && read(f64::INFINITY).is_err());
+    }
+
+    #[test]
+    fn a_rate_is_in_lowest_terms() {
+        let of = |over: &[i64], under: &[i64], exponent| {
+            let decimals = |numbers: &[i64]| numbers.iter().map(|number| Decimal::new(*number, 2)).collect::<Vec<_>>();
+            Rate::new(&decimals(over), &decimals(under), exponent).map(Rate::parts)
+        };
+        // 15.00 over 60.00 in cents for a thousandth: 1500 over 60 000.
+        assert_eq!(of(&[1500], &[6000], 2), Some((1, 40)));
+        // 7.30 over 60.00: 730 over 60 000. In units of a currency without a smaller one: 7.3 over 60 000.
+        assert_eq!(of(&[730], &[6000], 2), Some((73, 6000)));
+        assert_eq!(of(&[730], &[6000], 0), Some((73, 600_000)));
+        // 12.50 times 120 % over 100 % and 60 in thousandths of the unit: 15 000 over 60 000.
+        assert_eq!(of(&[1250, 12_000], &[10_000, 6000], 3), Some((1, 4)));
+        assert_eq!(of(&[0], &[6000], 2), Some((0, 1)));
+        assert_eq!(Rate::new(&[Decimal::MAX, Decimal::MAX], &[Decimal::ONE], 2).map(Rate::parts), None);
+        let rate = Rate::new(&[Decimal::new(1500, 2)], &[Decimal::new(60, 0)], 2).unwrap();
+        // 20 thousandths at 1/40 are a half.
+        assert_eq!(rate.times(20, Rounding::MidpointAwayFromZero), Some(1));
+        assert_eq!(
+            (rate.times(20, Rounding::MidpointTowardZero), rate.times(19, Rounding::AwayFromZero)),
+            (Some(0), Some(1))
+        );
+        assert_eq!(Rate { over: i64::MAX, under: 1 }.times(2, Rounding::ToZero), None);
+    }
+
+    #[test]
+    fn the_greatest_common_divisor_is_at_least_one() {
+        let cases = [
+            ((0, 0), 1),
+            ((0, 5), 5),
+            ((5, 0), 5),
+            ((12, 18), 6),
+            ((18, 12), 6),
+            ((7, 13), 1),
+            ((1 << 100, 1 << 90), 1 << 90),
+        ];
+        for ((a, b), want) in cases {
+            assert_eq!(greatest_common_divisor(a, b), want, "{a} {b}");
+        }
+    }
+}

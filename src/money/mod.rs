@@ -53,6 +53,8 @@ mod tax;
 mod trace;
 mod unit_price;
 mod variance;
+#[cfg(test)]
+mod vouched;
 
 pub use allocate::allocate;
 pub use amount::Money;

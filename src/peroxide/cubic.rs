@@ -72,3 +72,67 @@ const fn water(t: f64) -> f64 {
         + square * ((-7.987_040_1e-3 - 46.170_461e-6 * t) + square * (105.563_02e-9 - 280.542_53e-12 * t));
     above / (1000.0 + 16.879_85 * t)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Water after Kell, J. Chem. Eng. Data 20 (1975) 97: the powers of the temperature, in kg/m3, over `1 + 16.87985e-3 t`.
+    const KELL: [f64; 6] = [999.839_52, 16.945_176, -7.987_040_1e-3, -46.170_461e-6, 105.563_02e-9, -280.542_53e-12];
+
+    /// The coefficients of [`MIXTURE_DENSITY`](crate::source::citations::peroxide::MIXTURE_DENSITY): a row for each power of the
+    /// mass fraction from the first, a column for each power of the temperature.
+    const MIXTURE: [[f64; 4]; 3] = [
+        [0.397_63, -2.873_2e-3, 3.248_8e-5, -1.636_3e-7],
+        [0.022_06, 3.535_7e-3, -6.094_7e-5, 3.616_5e-7],
+        [0.051_87, -1.941_4e-3, 3.906_1e-5, -2.55e-7],
+    ];
+
+    fn powers(factors: &[f64], x: f64) -> f64 {
+        (0..).zip(factors).map(|(power, factor)| factor * x.powi(power)).sum()
+    }
+
+    fn grid() -> impl Iterator<Item = (f64, f64)> {
+        (0..=20).flat_map(|celsius| (0..=35).map(move |percent| (2.5 * f64::from(celsius), 0.02 * f64::from(percent))))
+    }
+
+    /// Term by term, as the sources print it.
+    #[test]
+    fn a_density_is_the_sum_of_its_published_terms() {
+        for (t, x) in grid() {
+            let water = powers(&KELL, t) / (1000.0 * (1.0 + 16.879_85e-3 * t));
+            let [b, c, d] = MIXTURE.map(|row| powers(&row, t));
+            let want = powers(&[water, b, c, d], x);
+            let cubic = Cubic::aqueous(t);
+            assert!((cubic.at(x) / want - 1.0).abs() < 1e-14, "{t} C, {x}: {} {want}", cubic.at(x));
+            assert!((cubic.concentration(x) - x * want).abs() < 1e-14, "{t} C, {x}");
+        }
+    }
+
+    /// A law: what a concentration was made from comes back, to the last bits.
+    #[test]
+    fn a_mass_fraction_comes_back_from_its_concentration() {
+        for (t, x) in grid() {
+            let cubic = Cubic::aqueous(t);
+            let back = cubic.fraction(cubic.concentration(x));
+            assert!((back - x).abs() <= 2e-15 * x, "{t} C, {x}: {back}");
+        }
+        for g_per_ml in [0.92, 1.0, 1.08, 1.45] {
+            let cubic = Cubic::constant(g_per_ml);
+            // 0.35 of a product of so many g/mL.
+            assert!((cubic.concentration(0.35) - 0.35 * g_per_ml).abs() < 1e-15);
+            assert!((cubic.fraction(0.35 * g_per_ml) - 0.35).abs() < 1e-15);
+            assert_eq!((cubic.at(0.0), cubic.at(1.0)), (g_per_ml, g_per_ml));
+        }
+    }
+
+    /// The first guess is good to 0.2 %, from nothing to 70 %: one step is enough from there.
+    #[test]
+    fn the_guess_is_near() {
+        for (t, x) in grid().filter(|(_, x)| *x > 0.0) {
+            let cubic = Cubic::aqueous(t);
+            let guess = powers(&cubic.guess, cubic.concentration(x)) * cubic.concentration(x);
+            assert!((guess / x - 1.0).abs() < 2.5e-3, "{t} C, {x}: {guess}");
+        }
+    }
+}

@@ -14,7 +14,7 @@ pub(crate) struct Entry {
     pub stock: usize,
     /// Strength above the target, in percent.
     pub excess: f64,
-    /// Cost of a gram.
+    /// Cost of so much, in any unit of mass: of bottles only which is the dearer counts.
     pub cost: f64,
     /// Most that can be taken, in grams.
     pub cap: f64,

@@ -219,7 +219,7 @@ fn entries(shelf: &Shelf, target: MassFraction, total: Mass) -> Result<Vec<Entry
     let entry = |(place, stock): (usize, &Stock)| Entry {
         stock: place,
         excess: stock.strength.best().ww_percent() - target.ww_percent(),
-        cost: stock.price.map_or(0.0, |price| price.per_kg() / 1000.0),
+        cost: stock.price.map_or(0.0, PricePerKg::per_kg),
         cap: limit(stock).min(total.g()),
         in_hand: limit(stock),
     };
@@ -252,15 +252,13 @@ fn out_of_reach(shelf: &Shelf, entries: &mut [Entry], target: MassFraction, tota
 
 /// The largest total on target, in grams: one side is used up, the other balances it with its mildest bottles first.
 fn most(entries: &mut [Entry]) -> f64 {
-    let pull = |strong: bool, entries: &[Entry]| -> f64 {
-        entries.iter().filter(|e| (e.excess > 0.0) == strong).map(|e| e.excess.abs() * e.cap).sum()
-    };
-    let balance = pull(true, entries).min(pull(false, entries));
+    let pull = |sign: f64| entries.iter().map(|e| (sign * e.excess).max(0.0) * e.cap).sum::<f64>();
+    let balance = pull(1.0).min(pull(-1.0));
     entries.sort_unstable_by(|a, b| a.excess.abs().total_cmp(&b.excess.abs()));
-    let side = |strong: bool, entries: &[Entry]| -> f64 {
+    let side = |sign: f64| -> f64 {
         let mut left = balance;
         let mut mass = 0.0;
-        for entry in entries.iter().filter(|e| e.excess != 0.0 && (e.excess > 0.0) == strong) {
+        for entry in entries.iter().filter(|e| sign * e.excess > 0.0) {
             let take = entry.cap.min(left / entry.excess.abs());
             left -= take * entry.excess.abs();
             mass += take;
@@ -268,5 +266,5 @@ fn most(entries: &mut [Entry]) -> f64 {
         mass
     };
     let exact: f64 = entries.iter().filter(|e| e.excess == 0.0).map(|e| e.cap).sum();
-    exact + side(true, entries) + side(false, entries)
+    exact + side(1.0) + side(-1.0)
 }

@@ -58,3 +58,68 @@ pub(crate) fn stronger(one: Interval<MassFraction>, other: Interval<MassFraction
 fn words(strength: Interval<MassFraction>) -> String {
     format!("{} % w/w", crate::text::range(&strength, 2))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::Quantity;
+
+    fn span(low: f64, high: f64) -> Interval<MassFraction> {
+        Interval::ordered(low, high, high).map(MassFraction::nearest)
+    }
+
+    const STRONG: &str = "Stronger than 12 % w/w: foilwork gives no advice on handling it in a salon. Follow the safety data sheet of \
+                          its supplier.";
+
+    /// The sentences from the rows of `tests/data/peroxide/oxidising_classification.csv`, put together by hand.
+    #[test]
+    fn a_strength_says_its_classes_from_8_percent() {
+        assert_eq!(cautions(span(0.0, 7.99)), [CAUTION]);
+        let eye_and_transport =
+            "Eye Dam. 1 (H318, EU); 5.1, packing group III (UN 2984, UN; in part from memory, unverified)";
+        let both = "restricted to the general public above 12 % (EU); regulated above 12 % (UK)";
+        for (percent, classes, last) in [
+            (8.0, format!("Hazard classes at 8 % w/w: {eye_and_transport}."), CAUTION),
+            (12.0, format!("Hazard classes at 12 % w/w: {eye_and_transport}."), CAUTION),
+            (12.01, format!("Hazard classes at 12.01 % w/w: {eye_and_transport}; {both}."), STRONG),
+            (
+                40.0,
+                format!(
+                    "Hazard classes at 40 % w/w: Skin Irrit. 2 (H315, EU); Eye Dam. 1 (H318, EU); STOT SE 3 (H335, EU); 5.1 (8), \
+                     packing group II (UN 2014, UN; in part from memory, unverified); {both}."
+                ),
+                STRONG,
+            ),
+        ] {
+            assert_eq!(cautions(span(percent, percent)), [classes, last.to_owned()]);
+        }
+        assert_eq!(
+            cautions(span(7.5, 8.0)),
+            [
+                "Hazard classes at 8 (7.5 to 8) % w/w: Eye Dam. 1 (H318, EU, may apply); Eye Irrit. 2 (H319, EU, may apply); 5.1, \
+                 packing group III (UN 2984, UN, may apply; in part from memory, unverified).",
+                CAUTION
+            ]
+        );
+    }
+
+    #[test]
+    #[cfg(feature = "cli")]
+    fn more_than_12_percent_on_the_hair_is_too_strong() {
+        assert_eq!(too_strong(span(12.0, 12.0)), None);
+        for on_hair in [span(12.01, 12.01), span(3.0, 12.01)] {
+            assert!(
+                too_strong(on_hair)
+                    .is_some_and(|said| said.starts_with("TOO STRONG: more than 12 % w/w on the hair: "))
+            );
+        }
+    }
+
+    /// By the most that each can be; of two alike the first.
+    #[test]
+    fn of_two_the_one_that_can_be_stronger_counts() {
+        assert_eq!(stronger(span(3.0, 6.0), span(1.0, 9.0)), span(1.0, 9.0));
+        assert_eq!(stronger(span(1.0, 9.0), span(3.0, 6.0)), span(1.0, 9.0));
+        assert_eq!(stronger(span(1.0, 9.0), span(8.0, 9.0)), span(1.0, 9.0));
+    }
+}

@@ -218,8 +218,7 @@ fn grams_of_first([first, second, target]: [Interval<MassFraction>; 3], total: f
             }
         }
     }
-    // The last bits of an exact quotient are no bounds.
-    if grams.high() - grams.low() <= total * 1e-12 { Interval::exact(best) } else { grams }
+    grams
 }
 
 /// How the strength of what was weighed comes about.
@@ -246,4 +245,39 @@ pub fn trace_mixture(parts: &[(NamedStrength<'_>, Mass)]) -> Result<TracedResult
     });
     let value = mixed.strength.map(MassFraction::ww_percent);
     Ok(TracedResult::new("strength of the blend", value, "% w/w", STRENGTH_FORMULA, Basis::Derived).made_of(inputs))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// What a bottle says in % w/w is as stated; of the rest the steps are told, and of a label the three that it can mean.
+    #[test]
+    fn a_bottle_tells_how_its_strength_was_read() {
+        let told = |text: &str| bottle_converted("weak", text.parse().unwrap(), &Conditions::default()).unwrap();
+        assert_eq!(told("6 % w/w"), None);
+        for (text, formula) in [
+            ("6 % w/v", "% w/w = g/L / (10 x density)"),
+            ("20 volumes", "g/L = volumes x 2 x M / molar volume; % w/w = g/L / (10 x density)"),
+            ("20 vol label", LABEL_FORMULA),
+        ] {
+            let told = told(text).unwrap();
+            assert_eq!((told.what, &*told.formula), (format!("weak, {text}: strength in % w/w"), formula));
+        }
+        let label = told("20 vol label").unwrap();
+        assert_eq!((label.value.as_str(), label.worked.as_deref()), ("6", Some("0.3 x 20")));
+        assert_eq!((label.basis, label.inputs[0].what.as_str()), (Basis::CommonPractice, "label"));
+        assert_eq!(label.inputs[0].value, "20");
+    }
+
+    /// Each source once, in the order in which they are met; the weakest basis of all.
+    #[test]
+    fn a_result_rests_on_what_its_steps_rest_on() {
+        let step = |basis, sources: &[&'static str]| TracedResult::exact("a", "1", "g", "b", basis).resting_on(sources);
+        let steps = [step(Basis::Assumed, &["one", "two"]), step(Basis::Derived, &["two", "three"])];
+        let found = resting_on(step(Basis::Derived, &["one"]), &steps);
+        assert_eq!((found.basis, found.sources), (Basis::Assumed, vec!["one", "two", "three"]));
+        let none = resting_on(step(Basis::Derived, &["one"]), []);
+        assert_eq!((none.basis, none.sources), (Basis::Derived, vec!["one"]));
+    }
 }

@@ -69,3 +69,35 @@ impl TracedResult {
         Self { sources: sources.to_vec(), ..self }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Every part stands where it was put, and what is added takes none of the others away. 3 times 4 is said; a working of one's own
+    /// is kept.
+    #[test]
+    fn a_result_keeps_all_that_it_was_made_of() {
+        let inputs = || [TracedInput::exact("a", 3, "g"), TracedInput::exact("b", 4, "").resting(Basis::Measured)];
+        let plain = TracedResult::exact("product", "12", "g", "a x b", Basis::Derived);
+        assert_eq!((plain.what.as_str(), plain.value.as_str(), plain.unit.as_str()), ("product", "12", "g"));
+        assert_eq!(
+            (&*plain.formula, plain.basis, &plain.bounds, &plain.worked),
+            ("a x b", Basis::Derived, &None, &None)
+        );
+        let made = plain.clone().made_of(inputs()).resting_on(&["one", "two"]);
+        assert_eq!((made.worked.as_deref(), made.value.as_str(), made.unit.as_str()), (Some("3 x 4"), "12", "g"));
+        assert_eq!((made.inputs.len(), made.sources.as_slice(), made.basis), (2, &["one", "two"][..], Basis::Derived));
+        assert_eq!((made.inputs[0].value.as_str(), made.inputs[0].basis), ("3", None));
+        let [_, b] = inputs();
+        assert_eq!(
+            (b.what.as_str(), b.value.as_str(), b.unit.as_str(), b.basis),
+            ("b", "4", "", Some(Basis::Measured))
+        );
+        let own = plain.clone().working("3 + 3 + 3 + 3").made_of(inputs());
+        assert_eq!((own.worked.as_deref(), own.inputs.len(), own.value.as_str()), (Some("3 + 3 + 3 + 3"), 2, "12"));
+        let wide = TracedResult::new("w", Interval::ordered(1.0, 2.0, 4.0), "g", "a", Basis::Assumed).working("1 + 1");
+        assert_eq!((wide.value.as_str(), wide.bounds), ("2", Some(["1".to_owned(), "4".to_owned()])));
+        assert_eq!((wide.worked.as_deref(), wide.foilwork), (Some("1 + 1"), env!("CARGO_PKG_VERSION")));
+    }
+}

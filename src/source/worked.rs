@@ -78,3 +78,65 @@ fn put_in(formula: &str, known: &[(Cow<'_, str>, String)]) -> Option<String> {
     }
     Some(told)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn told(formula: &str, inputs: &[(&str, &str, &str)]) -> Option<String> {
+        let inputs: Vec<_> = inputs.iter().map(|(what, value, unit)| TracedInput::exact(*what, value, unit)).collect();
+        worked(formula, &inputs)
+    }
+
+    /// Formula, inputs as what, value and unit, and the line with the numbers put in by hand.
+    #[test]
+    fn numbers_stand_where_their_names_stood() {
+        let molar = ("M, molar mass of hydrogen peroxide", "34.014", "g/mol");
+        let cases: [(&str, &[(&str, &str, &str)], Option<&str>); 24] = [
+            ("sum of the lines, each rounded once", &[("a", "1.20", "EUR"), ("b", "-3", "EUR")], Some("1.20 + (-3)")),
+            ("sum of the lines, each rounded once", &[], None),
+            ("sum, by the hour", &[("a", "2", "h"), ("b", "3", "h")], Some("2 + 3")),
+            ("sum, by the hour", &[], None),
+            (
+                "sum of grams times % w/w, over the sum of grams, as weighed",
+                &[("a", "30", "g"), ("b", "12", "% w/w"), ("c", "60", "g"), ("d", "3", "% w/w")],
+                Some("(30 x 12 + 60 x 3) / (30 + 60)"),
+            ),
+            ("sum of grams times % w/w, over the sum of grams", &[], None),
+            (
+                "cost / (1 - margin)",
+                &[("cost", "75.00", "EUR"), ("margin, as asked for", "25", "% of the price")],
+                Some("75.00 / (1 - (25 / 100))"),
+            ),
+            ("a x b", &[("a", "25", "%"), ("b", "30", "% w/w")], Some("(25 / 100) x 30")),
+            ("a - b", &[("a", "1", "g"), ("b", "-2", "g")], Some("1 - (-2)")),
+            // The unit of the first names it where the formula is an equation; no other unit names anything.
+            (
+                "% w/w = 100 x mol/kg x M / (1000 + mol/kg x M)",
+                &[("strength as stated", "1.8", "mol/kg"), molar],
+                Some("100 x 1.8 x 34.014 / (1000 + 1.8 x 34.014)"),
+            ),
+            ("y = m x kg", &[("a", "2", "m"), ("b", "5", "kg")], None),
+            ("m x b", &[("a", "2", "m"), ("b", "5", "kg")], None),
+            // What one step finds is put into the next.
+            ("g/L = 10 x % w/v; mol/L = g/L / M", &[("stated", "3", "% w/v"), molar], Some("(10 x 3) / 34.014")),
+            ("a = 2 x a; b = a / c", &[("a", "3", "a"), ("c", "5", "g")], Some("(2 x 3) / 5")),
+            // The longer name first, and a name only where a word begins and ends.
+            ("net price - net", &[("net", "4", "EUR"), ("net price", "10", "EUR")], Some("10 - 4")),
+            ("net price - net", &[("net price", "10", "EUR"), ("net", "4", "EUR")], Some("10 - 4")),
+            ("costs x 2", &[("cost", "4", "EUR")], None),
+            ("2cost", &[("cost", "4", "EUR")], None),
+            ("cost2", &[("cost", "4", "EUR")], None),
+            // Of a name with a comma its first words are enough.
+            ("total x this", &[("total", "80", "g"), ("this, stock", "12", "% w/w")], Some("80 x 12")),
+            // Words of arithmetic stay; any other word is no arithmetic.
+            ("largest whole a up", &[("a", "5", "g")], Some("largest whole 5 up")),
+            ("a by b", &[("a", "5", "g"), ("b", "6", "g")], None),
+            ("a x b", &[("a", "5", "g"), ("b", "to the list", "direction")], None),
+            ("as stated", &[("a", "5", "g")], None),
+        ];
+        for (formula, inputs, want) in cases {
+            assert_eq!(told(formula, inputs).as_deref(), want, "{formula}: {inputs:?}");
+        }
+    }
+}

@@ -115,3 +115,44 @@ fn every_quantity_keeps_its_word() {
 fn a_refused_number_stays_short(#[case] grams: f64, #[case] want: &str) {
     assert_eq!(Mass::from_g(grams).unwrap_err().to_string(), want);
 }
+
+/// By hand: 86 400 seconds and 1440 minutes a day, 10 mm a cm, 273.15 K at 0 C, 10 g/L for each % w/v, 3 % for each 10 vol.
+#[test]
+fn quantities_are_the_same_in_their_other_units() {
+    let pairs = [
+        (LossRate::from_per_s(2.0).unwrap().per_day(), 172_800.0),
+        (LossRate::from_per_day(172_800.0).unwrap().per_s(), 2.0),
+        (
+            LossRate::from_half_life(Duration::from_days(10.0).unwrap()).unwrap().per_day(),
+            std::f64::consts::LN_2 / 10.0,
+        ),
+        (LossRate::from_per_day(0.1).unwrap().half_life().unwrap().days(), 10.0 * std::f64::consts::LN_2),
+        (Share::from_fraction(0.25).unwrap().percent(), 25.0),
+        (Share::from_percent(25.0).unwrap().fraction(), 0.25),
+        (MassFraction::from_fraction(0.12).unwrap().ww_percent(), 12.0),
+        (MassFraction::from_ww_percent(12.0).unwrap().fraction(), 0.12),
+        (MassConcentration::from_wv_percent(6.0).unwrap().g_per_l(), 60.0),
+        (MassConcentration::from_g_per_l(60.0).unwrap().wv_percent(), 6.0),
+        (Length::from_mm(25.0).unwrap().cm(), 2.5),
+        (Length::from_cm(2.5).unwrap().mm(), 25.0),
+        (Temperature::from_celsius(20.0).unwrap().kelvin(), 293.15),
+        (Duration::from_h(1.5).unwrap().min(), 90.0),
+        (Duration::from_min(90.0).unwrap().h(), 1.5),
+        (Duration::from_days(2.0).unwrap().min(), 2880.0),
+        (Duration::from_min(2880.0).unwrap().days(), 2.0),
+        (TradeLabel::from_vol(20.0).unwrap().percent(), 6.0),
+        (Mass::from_g(30.0).unwrap().times(2.5).unwrap().g(), 75.0),
+    ];
+    for (place, (got, want)) in pairs.into_iter().enumerate() {
+        assert!((got - want).abs() <= 1e-12 * want, "{place}: {got}, want {want}");
+    }
+    let (some, more) = (Mass::from_g(30.0).unwrap(), Mass::from_g(45.0).unwrap());
+    assert_eq!(((some + more).g(), [some, more].into_iter().sum::<Mass>().g()), (75.0, 75.0));
+    assert_eq!((more.minus_or_zero(some).g(), some.minus_or_zero(more).g()), (15.0, 0.0));
+    let (short, long) = (Duration::from_min(30.0).unwrap(), Duration::from_min(45.0).unwrap());
+    assert_eq!(((short + long).min(), [short, long].into_iter().sum::<Duration>().min()), (75.0, 75.0));
+    assert!(MassConcentration::from_wv_percent(200.0).is_ok());
+    for outside in [-0.1, 200.1, f64::NAN] {
+        assert!(MassConcentration::from_wv_percent(outside).is_err(), "{outside}");
+    }
+}

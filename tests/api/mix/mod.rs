@@ -2,5 +2,6 @@
 mod advice;
 mod bowl;
 mod by_hand;
+mod edges;
 mod scale;
 mod words;

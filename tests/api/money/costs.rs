@@ -11,6 +11,7 @@ use foilwork::{
     source::Basis,
 };
 use rstest::rstest;
+use schemars::JsonSchema;
 
 fn ml(of: f64) -> Volume {
     Volume::from_ml(of).unwrap()
@@ -224,6 +225,11 @@ fn currencies_and_amounts_are_plain_data() {
     let amount = schema(schemars::schema_for!(Money));
     assert_eq!(amount["required"], serde_json::json!(["amount", "currency"]));
     assert_eq!(amount["properties"]["amount"]["type"], "string");
+    let table = schema(schemars::schema_for!(CostTable));
+    assert_eq!(table["required"], serde_json::json!(["lines", "total"]));
+    // By these names plain data that holds them refers to their schemas.
+    let names = [Money::schema_name(), foilwork::money::Currency::schema_name(), CostTable::schema_name()];
+    assert_eq!(names, ["Money", "Currency", "CostTable"]);
     let read = |text: &str| serde_json::from_str::<foilwork::money::Currency>(text);
     assert_eq!(read("\"KWD\"").unwrap(), currency("KWD"));
     assert!(read("\"kwd\"").unwrap_err().to_string().starts_with("unknown currency \"kwd\""));

@@ -5,9 +5,11 @@ use foilwork::source::{Basis, Interval};
 use foilwork::{
     business::{Deposit, QuotePart, StockLevel, quote_range},
     money::{
-        CostEntry, CostKind, CostLine, CostSource, CostTable, Margin, Markup, Measure, PackPrice, PriceEnding,
-        PriceRule, PriceTarget, ServiceCost, TaxRate, Toward, compare,
+        CardFee, CardRate, CostEntry, CostKind, CostLine, CostSource, CostTable, Labour, Margin, Markup, Measure,
+        Money, OnCosts, Overhead, PackPrice, PriceEnding, PriceRule, PriceTarget, ServiceCost, TaxRate, Toward,
+        compare, cost_line,
     },
+    quantity::Volume,
 };
 use rstest::rstest;
 use rust_decimal::Decimal;
@@ -168,4 +170,87 @@ fn bounds_and_basis_of_a_quote_stand_where_they_belong() {
             assert_eq!(input.bounds, want, "{}", input.what);
         }
     }
+}
+
+/// A line of time or of a payment is named by its kind, since its words are those of every such line.
+#[test]
+fn a_line_that_is_no_product_is_named_by_its_kind() {
+    let most = Money::from_minor(i64::MAX, currency("EUR"));
+    let none = OnCosts::from_percent(0.into()).unwrap();
+    let labour = Labour::new(most, none, minutes(60.0), minutes(60.0)).unwrap();
+    let fee = CardFee::new(CardRate::from_percent(1.into()).unwrap(), most).unwrap();
+    let mut service = ServiceCost::new(currency("EUR"), HALF_UP);
+    service.entries = vec![
+        CostEntry::labour(labour, minutes(120.0), Basis::Stated),
+        CostEntry::overhead(Overhead::per_hour(most).unwrap(), minutes(61.0), Basis::Stated),
+        CostEntry::card_fee(fee, euros("100")),
+        CostEntry::new(CostKind::Other, "parking", Basis::Stated, CostSource::Stated(euros("-1"))),
+    ];
+    let named: Vec<_> = service.table().unwrap_err().into_iter().map(|error| error.line).collect();
+    assert_eq!(named, ["labour", "overhead", "card fee", "parking"]);
+    // What fits is a line with its section and its bowl.
+    let crown = CostEntry {
+        section: Some("crown".into()),
+        bowl: Some("A".into()),
+        ..CostEntry::labour(labour, minutes(0.0), Basis::Measured)
+    };
+    service.entries = vec![crown];
+    let table = service.table().unwrap();
+    let line = &table.lines()[0];
+    assert_eq!((line.kind, line.what.as_str(), line.basis), (CostKind::Labour, "hands-on time", Basis::Measured));
+    assert_eq!((line.section.as_deref(), line.bowl.as_deref()), (Some("crown"), Some("A")));
+}
+
+/// 60 mL at 6.00, of which 20 are used and 10 wasted, are 3.00; 7 and 5 of 100 foils at 5.00 are 0.60; 40 g and 5 of 500 at 26.40 are
+/// 2.376.
+#[test]
+fn what_is_wasted_is_paid_too_in_any_measure() {
+    let ml = |ml| Measure::from(Volume::from_ml(ml).unwrap());
+    let cost = |price: &str, pack: Measure, used: Measure, wasted: Option<Measure>| {
+        let pack = PackPrice::new(euros(price), pack).unwrap();
+        cost_line(&CostSource::Supply { pack, used, wasted }, HALF_UP)
+    };
+    assert_eq!(cost("6.00", ml(60.0), ml(20.0), Some(ml(10.0))), Ok(euros("3.00")));
+    assert_eq!(cost("5.00", Measure::Count(100), Measure::Count(7), Some(Measure::Count(5))), Ok(euros("0.60")));
+    let g = |g| Measure::from(grams(g));
+    assert_eq!(cost("26.40", g(500.0), g(40.0), Some(g(5.0))), Ok(euros("2.38")));
+    assert_eq!(cost("26.40", g(500.0), g(40.0), None), Ok(euros("2.11")));
+    assert!(cost("26.40", g(500.0), g(40.0), Some(ml(5.0))).is_err());
+}
+
+/// Without time in the chair there is no amount for an hour of it; 30.00 in 45 minutes are 40.00.
+#[test]
+fn an_hour_of_the_chair_needs_time_in_it() {
+    let rule = PriceRule {
+        card: None,
+        tax: TaxRate::from_percent(0.into()).unwrap(),
+        ..rule(PriceTarget::Markup(Markup::from_percent(100.into()).unwrap()))
+    };
+    let hour = |min: Option<f64>| {
+        let price = rule.price(euros("30.00"), min.map(minutes)).unwrap();
+        price.per_chair_hour.map(|hour| hour.per_unit)
+    };
+    assert_eq!([None, Some(0.0), Some(45.0)].map(hour), [None, None, Some(number("40"))]);
+}
+
+/// Half of every price is kept: 30 % of it by the margin and, at no tax, 20 % by the fee. With 70 and 30 nothing is left, with 100 % of
+/// the cost on top half of the price is the mark-up's, and half again the fee's.
+#[test]
+fn a_price_that_is_promised_away_is_refused_at_the_edge() {
+    let target = |target, fee: i64| {
+        let card = CardFee::new(CardRate::from_percent(fee.into()).unwrap(), euros("0")).unwrap();
+        let rule = PriceRule { card: Some(card), tax: TaxRate::from_percent(0.into()).unwrap(), ..rule(target) };
+        rule.price(euros("10.00"), Some(minutes(60.0))).map(|price| price.target_net).map_err(|error| error.to_string())
+    };
+    let margin = |percent: i64| PriceTarget::Margin(Margin::from_percent(percent.into()).unwrap());
+    let said = "no price reaches this: 100 % of every price is already promised (margin and card fee), which must stay below \
+                100 %";
+    assert_eq!(target(margin(30), 20), Ok(euros("20.00")));
+    assert_eq!(target(margin(70), 29), Ok(euros("1000.00")));
+    assert_eq!(target(margin(70), 30), Err(said.to_owned()));
+    let markup = PriceTarget::Markup(Markup::from_percent(100.into()).unwrap());
+    assert_eq!(target(markup, 25), Ok(euros("40.00")));
+    assert_eq!(target(markup, 50), Err(said.to_owned()));
+    // 10.00 and 20.00 for the hour leave 75 of a hundred.
+    assert_eq!(target(PriceTarget::PerChairHour(euros("20.00")), 25), Ok(euros("40.00")));
 }

@@ -2,6 +2,7 @@
 
 mod assay_errors;
 mod by_hand;
+mod edges;
 mod errors;
 mod shelf_errors;
 mod text;

@@ -60,3 +60,35 @@ fn units_and_molar_volumes_round_trip_as_text() {
         assert_eq!(convention.to_string().parse::<MolarVolume>().unwrap(), convention);
     }
 }
+
+/// The spellings of the trade and of chemistry, without regard to spaces; symbols of one letter keep their case.
+#[rstest]
+#[case(StrengthUnit::WwPercent, &["%w/w", "w/w", "ww", "%m/m", "m/m", "% W/W", " w / w "])]
+#[case(StrengthUnit::WvPercent, &["%w/v", "w/v", "wv", "%m/v", "m/v", "% W/V"])]
+#[case(StrengthUnit::GPerL, &["g/L", "g/l", "G / L"])]
+#[case(StrengthUnit::MolPerL, &["mol/L", "mol/l", "Mol / L", "M"])]
+#[case(StrengthUnit::MolPerKg, &["mol/kg", "MOL/KG", "mol / kg"])]
+#[case(StrengthUnit::EqPerL, &["N", "eq/L", "eq/l", " N "])]
+#[case(StrengthUnit::ActiveOxygenPercent, &["% active oxygen", "%activeoxygen", "active oxygen", "Active Oxygen"])]
+#[case(StrengthUnit::Volumes, &["volumes", "Volumes", "oxygen volumes", "OxygenVolumes"])]
+fn a_unit_has_many_spellings(#[case] unit: StrengthUnit, #[case] spellings: &[&str]) {
+    for text in spellings {
+        assert_eq!(text.parse::<StrengthUnit>(), Ok(unit), "{text}");
+    }
+}
+
+#[test]
+fn a_spelling_that_hides_something_is_no_unit() {
+    for text in ["%", "percent", " % ", "Percent"] {
+        assert_eq!(text.parse::<StrengthUnit>(), Err(ParseUnitError::BarePercent), "{text}");
+    }
+    for text in ["n", "m", "", "mol", "l"] {
+        assert!(matches!(text.parse::<StrengthUnit>(), Err(ParseUnitError::Unknown(_))), "{text}");
+    }
+    // Signs belong to the number, and what is left is the unit.
+    assert_eq!("+6 % w/w".parse::<Strength>().unwrap(), Strength::of(6.0, StrengthUnit::WwPercent).unwrap());
+    assert!("-6 % w/w".parse::<Strength>().unwrap_err().to_string().contains("-6"));
+    assert!(
+        "6 mol/L".parse::<StatedStrength>().unwrap_err().to_string().starts_with("a bottle states its strength in")
+    );
+}

@@ -18,7 +18,8 @@ use rstest::rstest;
 
 fn strengths<Q: Quantity>(scale: f64) -> Vec<f64> {
     let most = Q::MAX.in_unit() / scale;
-    about(0.0, most, &[0.03 * most, 0.125 * most, 0.5 * most])
+    // The last two are less and more than they were, times ten and back.
+    about(0.0, most, &[0.03 * most, 0.125 * most, 0.5 * most, 1.700_000_000_000_000_2, 7.285_714_285_714_286])
 }
 
 fn rates() -> Vec<f64> {
