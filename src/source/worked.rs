@@ -83,7 +83,10 @@ fn put_in(formula: &str, known: &[(Cow<'_, str>, String)]) -> Option<String> {
 mod tests {
     use super::*;
 
-    fn told(formula: &str, inputs: &[(&str, &str, &str)]) -> Option<String> {
+    /// What, value and unit.
+    type Given = (&'static str, &'static str, &'static str);
+
+    fn told(formula: &str, inputs: &[Given]) -> Option<String> {
         let inputs: Vec<_> = inputs.iter().map(|(what, value, unit)| TracedInput::exact(*what, value, unit)).collect();
         worked(formula, &inputs)
     }
@@ -92,7 +95,7 @@ mod tests {
     #[test]
     fn numbers_stand_where_their_names_stood() {
         let molar = ("M, molar mass of hydrogen peroxide", "34.014", "g/mol");
-        let cases: [(&str, &[(&str, &str, &str)], Option<&str>); 24] = [
+        let cases: [(&str, &[Given], Option<&str>); 24] = [
             ("sum of the lines, each rounded once", &[("a", "1.20", "EUR"), ("b", "-3", "EUR")], Some("1.20 + (-3)")),
             ("sum of the lines, each rounded once", &[], None),
             ("sum, by the hour", &[("a", "2", "h"), ("b", "3", "h")], Some("2 + 3")),
