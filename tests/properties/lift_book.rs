@@ -509,3 +509,27 @@ fn readings_that_nobody_expects_are_fitted_all_the_same() {
         }
     }
 }
+
+/// Hair that came out lighter than any product takes it pulls the end one way and the rates the other, so that whole steps go too far: they are
+/// shortened, and end where the search that halves its steps does.
+#[test]
+fn a_step_that_goes_too_far_is_shortened() {
+    let one = |(ww, time, before, after): (f64, f64, f64, f64), reader| {
+        let situation = Situation::usual(Interval::exact(MassFraction::from_ww_percent(ww).unwrap()));
+        let (time, before, after) = (min(time), level(before), level(after));
+        StrandReading { situation, time, before, after, reader, guest: None, product: None }
+    };
+    for (told, reader) in [
+        ((2.5, 58.0, 4.5, 11.0), Reader::Instrument),
+        ((9.5, 49.0, 1.5, 10.5), Reader::Instrument),
+        ((11.0, 7.0, 2.0, 11.0), Reader::Instrument),
+        ((4.5, 60.0, 3.0, 11.5), Reader::Eye),
+        ((12.0, 29.0, 4.0, 12.0), Reader::Eye),
+        ((2.0, 27.0, 8.5, 11.0), Reader::Instrument),
+    ] {
+        let book = [one(told, reader)];
+        let (mean, covariance) = by_book(&book, None, None);
+        let belief = Experience::from_readings(&book).of(None, None);
+        is_that(&belief, &mean, &covariance).unwrap_or_else(|error| panic!("{told:?} {reader}: {error}"));
+    }
+}
