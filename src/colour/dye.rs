@@ -159,6 +159,73 @@ mod tests {
         assert_eq!(most, 4);
     }
 
+    fn of(tone: &Tone) -> Vec<f64> {
+        tone.dye().unwrap_or(Bands::ZERO).0.map(wide::f64x4::to_array).concat()
+    }
+
+    /// In equal parts the primaries absorb as eumelanin does, at every wavelength. Yellow is cut at 505 nm and blue at 580, softly over
+    /// 15: by hand, at 580 nm half is blue; at 540 nm 1 / (1 + e^(-40/15)) - 1 / (1 + e^(35/15)) = 0.9350 - 0.0884 is red; at 500 nm
+    /// 1 / (1 + e^(-5/15)) = 0.5826 is yellow.
+    #[test]
+    fn primaries_are_parts_of_eumelanin() {
+        let all = EUMELANIN.0.map(wide::f64x4::to_array).concat();
+        let [yellow, red, blue] = [Hue::Yellow, Hue::Red, Hue::Blue].map(|hue| of(&Tone::of(hue)));
+        for (place, all) in all.iter().enumerate() {
+            let sum = yellow[place] + red[place] + blue[place];
+            assert!((sum - 3.0 * all).abs() < 1e-9, "{place}: {sum}");
+        }
+        let part = |dye: &[f64], nm: usize| dye[(nm - 400) / 10] / all[(nm - 400) / 10] / 3.0;
+        assert!((part(&blue, 580) - 0.5).abs() < 1e-9);
+        assert!((part(&red, 540) - 0.8466).abs() < 1e-4 && (part(&yellow, 500) - 0.5826).abs() < 1e-4);
+        // A tone of two hues is both dyes by their shares.
+        let both = of(&Tone::from_hues([Hue::Yellow, Hue::Blue]));
+        for (place, both) in both.iter().enumerate() {
+            assert!((both - (2.0 * yellow[place] + blue[place]) / 3.0).abs() < 1e-9);
+        }
+    }
+
+    /// Of the twelve hues three are primaries, and every other is the mean of its neighbours.
+    #[test]
+    fn hues_between_primaries_are_means() {
+        for (place, hue) in Hue::ALL.iter().enumerate() {
+            let parts = hue.primaries();
+            let own = [Hue::Yellow, Hue::Red, Hue::Blue].into_iter().position(|primary| primary == *hue);
+            let want = own.map_or_else(
+                || {
+                    let beside = |steps: usize| Hue::ALL[(place + steps) % 12].primaries();
+                    let (before, after) = (beside(11), beside(1));
+                    [0, 1, 2].map(|part| f64::midpoint(before[part], after[part]))
+                },
+                |own| [0, 1, 2].map(|part| if part == own { 1.0 } else { 0.0 }),
+            );
+            assert_eq!(parts, want, "{hue}");
+        }
+    }
+
+    /// Angles of 26.4 for red and 333.9 for red-violet: at 0 degrees red-violet is 26.1 away and red 26.4, and at 1 degree red is nearer.
+    /// A chroma of 2 has a hue, a smaller one has none.
+    #[test]
+    fn the_nearest_hue_is_found_round_the_circle() {
+        let at = |chroma: f64, degrees: f64| {
+            let (sin, cos) = degrees.to_radians().sin_cos();
+            Lab::new(60.0, chroma * cos, chroma * sin, White::D65TwoDegree).ok().and_then(Hue::nearest_to)
+        };
+        let degrees = [0.0, 359.0, 1.0, 330.0, 27.0, 90.0, 180.0, 270.0];
+        let want = [
+            Hue::RedViolet,
+            Hue::RedViolet,
+            Hue::Red,
+            Hue::RedViolet,
+            Hue::Red,
+            Hue::Yellow,
+            Hue::BlueGreen,
+            Hue::Blue,
+        ];
+        assert_eq!(degrees.map(|degrees| at(20.0, degrees)), want.map(Some));
+        assert_eq!([1.9, 2.1].map(|chroma| at(chroma, 90.0)), [None, Some(Hue::Yellow)]);
+        assert_eq!(Lab::new(60.0, 2.0, 0.0, White::D65TwoDegree).ok().and_then(Hue::nearest_to), Some(Hue::RedViolet));
+    }
+
     // Common practice: complements mix to neutral. Their parts of the three primaries add up to equal parts.
     #[test]
     fn complements_are_equal_parts_of_the_primaries() {

@@ -121,7 +121,7 @@ impl Fibre {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::colour::pigment::Melanin;
+    use crate::colour::pigment::{EUMELANIN, Melanin, PHEOMELANIN};
 
     // A derivative is the limit of a quotient of differences: here of 1e-6 to both sides, off by its square and by rounding.
     #[test]
@@ -137,6 +137,53 @@ mod tests {
                 let [high, low] = [luminance + step, luminance - step].map(|y| model.fibre.depth(y).0);
                 let quotient = (high - low) / (2.0 * step);
                 assert!((quotient / slope - 1.0).abs() < 1e-6, "{level}: {quotient} {slope}");
+            }
+        }
+    }
+
+    fn near(got: f64, want: f64, part: f64) {
+        assert!((got - want).abs() <= part * want.abs(), "{got} for {want}");
+    }
+
+    fn bands(of: &Bands) -> Vec<f64> {
+        of.0.map(f64x4::to_array).concat()
+    }
+
+    fn melanin() -> Bands {
+        *EUMELANIN * 2.0 + *PHEOMELANIN * 0.1
+    }
+
+    /// What lies behind a colour gives that colour again, also where it is darker than the surface or lighter than bare fibre.
+    #[test]
+    fn what_lies_behind_a_colour_gives_it_again() {
+        for Model { fibre, .. } in &*MODELS {
+            let hair = fibre.reflectance(&melanin());
+            for seen in [hair, hair * 0.01, Bands::at(|_| 0.9)] {
+                let (absorption, own) = fibre.behind(&seen);
+                for (got, want) in bands(&own.reflectance(&absorption)).into_iter().zip(bands(&seen)) {
+                    assert!((got - want).abs() < 1e-9, "{got} for {want}");
+                }
+            }
+            // What is far lighter than the surface leaves it as it is.
+            let (_, own) = fibre.behind(&Bands::at(|_| 0.9));
+            assert_eq!(bands(&own.surface), bands(&fibre.surface));
+        }
+    }
+
+    /// 4 to 1/2, 5/8 and 3/4: 2, 2.3784 and 2.8284, as school has it. Without pigment bare fibre is seen.
+    #[test]
+    fn absorption_is_raised_to_its_power() {
+        for Model { fibre, with, .. } in &*MODELS {
+            let want = match with.power {
+                Power::Half => 2.0,
+                Power::FiveEighths => 2.378_414,
+                Power::ThreeQuarters => 2.828_427,
+            };
+            near(fibre.raised(f64x4::splat(4.0)).to_array()[0], want, 1e-6);
+            near(4f64.powf(with.power.exponent()), want, 1e-6);
+            let bare = bands(&fibre.reflectance(&Bands::ZERO));
+            for ((bare, span), surface) in bare.into_iter().zip(bands(&fibre.span)).zip(bands(&fibre.surface)) {
+                assert!((bare - span - surface).abs() < 1e-12);
             }
         }
     }

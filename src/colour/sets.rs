@@ -198,3 +198,74 @@ impl Sets {
         (there / here).ln() * above * here / slope
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::colour::{Hue, Tone};
+
+    fn pigment([eumelanin, pheomelanin, oxidised, dye]: [f32; 4]) -> Pigment {
+        let [eumelanin, pheomelanin, oxidised, dye] = [eumelanin, pheomelanin, oxidised, dye].map(Lane::splat);
+        Pigment { eumelanin, pheomelanin, oxidised, dye }
+    }
+
+    fn yellow() -> [f32; BANDS] {
+        Tone::of(Hue::Yellow).dye().as_ref().map_or([0.0; BANDS], singles)
+    }
+
+    /// As near as so much of what is wanted, for every set.
+    fn near(got: Lane, want: Lane, part: f32) {
+        for (got, want) in got.to_array().into_iter().zip(want.to_array()) {
+            assert!((got - want).abs() <= part * want.abs(), "{got} for {want}");
+        }
+    }
+
+    /// A slope is what a colour changes by along the change: the difference of two colours around it, over their distance.
+    #[test]
+    fn a_slope_is_a_difference_over_a_step() {
+        let (here, change, step) = ([2.0, 0.1, 0.3, 0.5], [-1.0, -0.05, 0.2, 0.1], 0.02_f32);
+        let at = |by: f32| {
+            let mut moved = here;
+            moved.iter_mut().zip(change).for_each(|(here, change)| *here += by * change);
+            pigment(moved)
+        };
+        for sets in &*EVERY {
+            let of = |by: f32| sets.along(&at(by), &pigment(change), &yellow());
+            let (before, after) = (of(-step).xyz, of(step).xyz);
+            for (place, slope) in of(0.0).slope.into_iter().enumerate() {
+                near(slope, (after[place] - before[place]) / Lane::splat(2.0 * step), 0.01);
+            }
+        }
+    }
+
+    /// Half of the pigment is gone after the levels that halve it, and black has all of it, in its shares.
+    #[test]
+    fn melanin_halves_by_levels() {
+        for sets in &*EVERY {
+            for (levels, left) in [(0.0, 1.0), (1.0, 0.5), (2.0, 0.25)] {
+                let melanin = sets.melanin(Lane::splat(levels) / sets.halvings_per_level);
+                let all = sets.black * Lane::splat(left);
+                near(melanin.eumelanin + melanin.pheomelanin, all, 1e-4);
+                near(melanin.pheomelanin, all * sets.pheomelanin, 1e-4);
+            }
+        }
+    }
+
+    /// A step, and a move, bring the luminance to what a fifth less pigment gives: by about a fifth, and exactly.
+    #[test]
+    fn steps_and_moves_reach_a_luminance() {
+        for sets in &*EVERY {
+            let of = |by: f32| {
+                let here = pigment([3.0, 0.2, 0.4, 0.5]).times(Lane::splat((-by).exp()));
+                sets.along(&here, &here.times(-Lane::ONE), &yellow())
+            };
+            let (here, there) = (of(0.0), of(0.2));
+            let [_, wanted, _] = there.xyz;
+            near(sets.step(&here, wanted), Lane::splat(0.2), 0.05);
+            let moved = here.moved_to(wanted);
+            near(moved[1], wanted, 1e-4);
+            near(moved[0], there.xyz[0], 0.01);
+            near(moved[2], there.xyz[2], 0.03);
+        }
+    }
+}

@@ -141,7 +141,7 @@ pub(super) fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String
         (Some(planned), Some(saves)) => {
             let differs = match day.house_rules_cost {
                 Some(cost) => format!(", {} earlier, for it breaks rules of the house", min(cost)),
-                None if saves.min() < 0.5 => ", no later".to_owned(),
+                None if saves.min() <= 0.5 => ", no later".to_owned(),
                 None => format!(", {} later", min(*saves)),
             };
             format!("The order of this sheet, {}: rinsed after {}{differs}.", names(planned), min(planned.finish))
@@ -152,7 +152,7 @@ pub(super) fn summary(plan: &Plan, day: &DayPlan, best: &Timeline) -> Vec<String
     });
     if let Some(saves) = day.helper_saves {
         let hands = count(day.floor.people as usize + 1, "pair of hands", "pairs of hands");
-        lines.push(if saves.min() < 0.5 {
+        lines.push(if saves.min() <= 0.5 {
             format!("With {hands}: no earlier finish was found.")
         } else {
             format!("With {hands}: at least {} earlier.", min(saves))

@@ -34,7 +34,7 @@ fn one(sheet: &mut Sheet, step: &Step, mix: &Mix, writing: Writing) {
         mix.strength_basis
     );
     sheet.paragraph(&strength, 3);
-    if mix.leftover.g() >= 0.5 {
+    if mix.leftover.g() > 0.5 {
         sheet.line(&format!("   left over: about {} g", amount(mix.leftover, 0)));
     }
 }

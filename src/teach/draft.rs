@@ -216,3 +216,154 @@ pub(super) fn minutes(value: i64) -> Duration {
 pub(super) fn shown(value: f64) -> String {
     crate::text::number(value, 4)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::teach::{Difficulty, Topic};
+
+    fn told(found: Option<Found>) -> Option<(String, Option<u32>)> {
+        found.map(|found| (found.answer.text, found.rounded_to))
+    }
+
+    /// By hand: to so many decimals, exactly where it has no more; what lies in the middle between two has no one answer.
+    #[test]
+    fn a_number_is_rounded_unless_it_could_go_either_way() {
+        for (value, decimals, want) in [
+            (1.234, 2, Some(("1.23 g", Some(2)))),
+            (1.236, 2, Some(("1.24 g", Some(2)))),
+            (1.5, 2, Some(("1.5 g", None))),
+            (0.1 + 0.2, 1, Some(("0.3 g", None))),
+            (-1.234, 2, Some(("-1.23 g", Some(2)))),
+            (1.005, 2, None),
+            (2.5, 0, None),
+            (2.500_09, 0, None),
+            (2.499_91, 0, None),
+            (2.500_2, 0, Some(("3 g", Some(0)))),
+            (2.499_8, 0, Some(("2 g", Some(0)))),
+            (2.000_000_000_5, 0, Some(("2 g", None))),
+            (2.000_000_01, 0, Some(("2 g", Some(0)))),
+            (0.123_46, 4, Some(("0.1235 g", Some(4)))),
+            (1e12, 0, Some(("1000000000000 g", None))),
+            (-1e12, 0, Some(("-1000000000000 g", None))),
+            (1.1e12, 0, None),
+            (f64::NAN, 0, None),
+            (f64::INFINITY, 0, None),
+        ] {
+            let want = want.map(|(text, rounded)| (text.to_owned(), rounded));
+            assert_eq!(told(number(value, decimals, "g")), want, "{value}");
+        }
+        let amount = number(1.234, 2, "g").and_then(|found| found.amount());
+        assert_eq!(amount, Some(Decimal::new(123, 2)));
+        assert_eq!(told(exact(1.5, 1, "g")), Some(("1.5 g".to_owned(), None)));
+        assert_eq!(told(exact(1.51, 1, "g")), None);
+    }
+
+    #[test]
+    fn each_kind_of_answer_is_written_as_its_own() {
+        let of = |found: Option<Found>| told(found).map(|(text, _)| text).unwrap_or_default();
+        let euros = |cents: i64| money(Decimal::new(cents, 3), Money::from_minor(0, crate::money::Currency::EUR));
+        assert_eq!(of(euros(1_234)), "1.23 EUR");
+        assert_eq!(of(euros(1_236)), "1.24 EUR");
+        assert_eq!(of(euros(1_230)), "1.23 EUR");
+        assert_eq!(told(euros(1_235)), None, "half a cent could go either way");
+        assert_eq!(of(grams(mass(Decimal::new(125, 1)), 1)), "12.5 g");
+        assert_eq!(of(ww(strength(Decimal::new(6, 0)), 1)), "6 % w/w");
+        assert_eq!([of(count(5, "foils")), of(count(5, "level"))], ["5 foils", "level 5"]);
+        assert_eq!([of(clock(605)), of(clock(-5)), of(words("yes"))], ["10:05", "-1:55", "yes"]);
+        assert_eq!([shown(1.0 / 3.0), shown(2.0)], ["0.3333", "2"]);
+        assert!((minutes(35).min() - 35.0).abs() < 1e-12 && (float(Decimal::new(15, 1)) - 1.5).abs() < 1e-12);
+    }
+
+    /// How far to round is asked for where it is rounded, and the answer is the last step.
+    #[test]
+    fn a_question_says_how_far_to_round() {
+        for (value, decimals, want) in [
+            (1.4, 0, "What? Round to a whole number."),
+            (1.23, 1, "What? Round to one decimal."),
+            (1.234, 2, "What? Round to 2 decimals."),
+            (2.0, 0, "What?"),
+        ] {
+            let Some(found) = number(value, decimals, "g") else { continue };
+            let text = found.answer.text.clone();
+            let draft = Draft::new("What?".to_owned()).answer("sum", "1 + 1".to_owned(), found);
+            assert_eq!(draft.question, want);
+            let step = Working { what: "sum", formula: "1 + 1".to_owned(), result: text };
+            assert_eq!(draft.steps, [step]);
+        }
+    }
+
+    fn place() -> Exercise {
+        let (given, answer) = (BTreeMap::new(), ExerciseAnswer { text: String::new(), value: None, unit: None });
+        Exercise {
+            number: 7,
+            topic: Topic::Tax,
+            difficulty: Difficulty::Steady,
+            kind: "kind",
+            question: String::new(),
+            picture: None,
+            given,
+            answer,
+            steps: Vec::new(),
+            options: Vec::new(),
+            basis: Basis::Assumed,
+            sources: Vec::new(),
+        }
+    }
+
+    fn drawn(wrong: &[Option<Found>]) -> Option<Exercise> {
+        let draft = Draft::new("What?".to_owned()).given("a", 1).rests_on(Basis::Stated, &[]);
+        let draft = draft.answer("sum", "1 + 9".to_owned(), count(10, "g")?);
+        let leads = wrong.iter().zip(Mistake::ALL);
+        let draft = leads.fold(draft, |draft, (found, mistake)| {
+            let found = found.as_ref().map(|found| Found { answer: found.answer.clone(), rounded_to: None });
+            draft.wrong(*mistake, found)
+        });
+        draft.finish(&mut Draw::new(1, 1), place())
+    }
+
+    /// Two wrong answers at least and three at most, each unlike the others in words and in number, and none that nobody would come to.
+    #[test]
+    fn an_exercise_offers_answers_that_differ() {
+        let of = |values: &[i64]| values.iter().map(|value| count(*value, "g")).collect::<Vec<_>>();
+        let offered = |wrong: &[Option<Found>]| {
+            let mut texts: Vec<String> =
+                drawn(wrong)?.options.iter().map(|option| option.answer.text.clone()).collect();
+            texts.sort();
+            Some(texts)
+        };
+        assert_eq!(offered(&of(&[20])), None);
+        assert_eq!(offered(&of(&[20, 30])), Some(["10 g", "20 g", "30 g"].map(str::to_owned).to_vec()));
+        let four = ["10 g", "20 g", "30 g", "40 g"].map(str::to_owned).to_vec();
+        assert_eq!(offered(&of(&[20, 30, 40])), Some(four.clone()));
+        assert_eq!(offered(&of(&[20, 30, 40, 50])), Some(four));
+        assert_eq!(offered(&of(&[0, -5, 20])), None, "nothing and less than nothing are no mistakes");
+        assert_eq!(offered(&[None, count(20, "g")]), None);
+        assert_eq!(offered(&of(&[20, 20, 10])), None, "said already");
+        let same = [count(10, "mL"), words("10 g"), count(20, "g")];
+        assert_eq!(offered(&same), None, "the answer in other words, or in the same ones");
+        assert_eq!(offered(&[words("yes"), words("no")]), Some(["10 g", "no", "yes"].map(str::to_owned).to_vec()));
+    }
+
+    #[test]
+    fn an_exercise_holds_all_of_its_draft() {
+        let wrong = [count(20, "g"), count(30, "g")];
+        let Some(found) = drawn(&wrong) else { panic!("an exercise") };
+        assert_eq!((found.number, found.kind, found.topic, found.question.as_str()), (7, "kind", Topic::Tax, "What?"));
+        assert_eq!((found.answer.text.as_str(), found.steps.len(), found.basis), ("10 g", 1, Basis::Stated));
+        assert_eq!(found.given.get("a").map(String::as_str), Some("1"));
+        let letters: Vec<char> = found.options.iter().map(|option| option.letter).collect();
+        assert_eq!(letters, ['A', 'B', 'C']);
+        for option in &found.options {
+            let value = option.answer.value.and_then(|value| value.to_i64());
+            let want = match option.mistake {
+                None => Some(10),
+                Some(mistake) => {
+                    let mut leads = Mistake::ALL.iter().zip([20, 30]);
+                    leads.find(|(one, _)| **one == mistake).map(|(_, value)| value)
+                }
+            };
+            assert_eq!(value, want);
+        }
+    }
+}

@@ -92,11 +92,8 @@ impl Page {
         let width: f64 = self.widths.iter().sum();
         let lines = (text.chars().count() as f64 * 1.1 / width).ceil().max(1.0);
         self.sheet.set_row_height(self.row, lines * LINE)?;
-        if self.widest() > 0 {
-            self.sheet.merge_range(self.row, 0, self.row, self.widest(), &text, format)?;
-        } else {
-            self.sheet.write_string_with_format(self.row, 0, text, format)?;
-        }
+        // Every page has several columns: there is always something to merge.
+        self.sheet.merge_range(self.row, 0, self.row, self.widest(), &text, format)?;
         self.row += 1;
         Ok(())
     }

@@ -4,3 +4,4 @@ mod by_hand;
 mod errors;
 mod gradient;
 mod levels;
+mod trails;

@@ -146,6 +146,22 @@ fn one(told: &str, value: &Value, look: &Look, check: Option<&(f64, f64, String)
     }
 }
 
+/// What stands in a table is framed, wraps, begins at the top and is no formula, whatever it begins with; it is neither bold nor coloured.
+#[test]
+fn texts_of_a_table_are_framed() {
+    let (book, layouts) = pages(&chart(&table(&exact(&[12.0, 9.0]), &[6.0], exact(&[0.0])[0], (60.0, 1.0))));
+    let beside = |name: &str| {
+        let (sheet, (row, _)) = book.place(name);
+        (sheet, (row, 0))
+    };
+    for place in [beside("total_g"), beside("weaker_ww_percent"), (0, (book.row("Dilution", "bottle") as u32, 0))] {
+        assert!(matches!(book.at(place), Value::Text(_)), "{place:?}");
+        let look = &layouts[place.0].looks[&place.1];
+        assert!(look.border && look.wrapped && look.top && look.quoted, "{place:?}: {look:?}");
+        assert!(!look.bold && !look.open && look.fill != INPUT && look.fill != LOUD, "{place:?}: {look:?}");
+    }
+}
+
 /// Alarms get loud at the words that say something is wrong; everything else stays as it is.
 #[test]
 fn alarms_are_loud() {
