@@ -70,7 +70,7 @@ fn a_row_for_each_section() {
     (lifted.target_level, lifted.change_levels) = (level(9.0), change([3.0; 3]));
     lifted.exposed = exposed;
     let pigment = &mut lifted.exposed.as_mut().unwrap().value;
-    (pigment.words, pigment.neutraliser) = (("red", "gold"), Some((Hue::Blue, Hue::Violet)));
+    (pigment.words, pigment.neutraliser) = (("red", "gold"), Some((Hue::Red, Hue::Blue)));
     lifted.target_tone = Some("ash".to_owned());
     let mut deposited = plain("veil");
     (deposited.target_level, deposited.change_levels) = (level(4.0), change([-2.0; 3]));
@@ -80,8 +80,8 @@ fn a_row_for_each_section() {
     plan.colour = vec![lifted, deposited, plain("none")];
     let want = format!(
         "{NAMES} top pow, dev 6 to 9 lift 3 red to gold {} to {} ash veil J9 6 to 4 deposit 2 gold - - none 6 to 6 lift 0 - - -",
-        Hue::Blue.words(),
-        Hue::Violet.words()
+        Hue::Red.words(),
+        Hue::Blue.words()
     );
     assert_eq!(table(&plan), want);
 }
