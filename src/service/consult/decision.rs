@@ -144,9 +144,9 @@ fn consents(plan: &Plan, stops: &[Finding], restrictions: &[Finding]) -> Vec<Con
             let same = |one: &&mut Consent| one.who == *who && one.agreed_on == on && one.words.as_ref() == words;
             match needed.iter_mut().find(same) {
                 Some(known) => {
-                    known.lapsed.extend(lapsed);
                     known.stop_stands |= stop_stands;
                     if !known.to.contains(&found.rule) {
+                        known.lapsed.extend(lapsed);
                         known.to.push(found.rule);
                     }
                 }

@@ -146,8 +146,8 @@ impl References<'_> {
             for (j, entry) in items(section, key).iter().enumerate() {
                 let at = format!("{field}.{key}[{}]", j + 1);
                 let (name, at) = match entry.get("section") {
-                    Some(name) if key == "after" => (name, format!("{at}.section")),
-                    _ => (entry, at),
+                    Some(name) => (name, format!("{at}.section")),
+                    None => (entry, at),
                 };
                 if name.text().is_some() && name.text() == section.get("name").and_then(Node::text) {
                     self.say(name.at, &at, itself.to_owned());

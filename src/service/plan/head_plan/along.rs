@@ -207,3 +207,96 @@ fn painted_between(profile: &Profile, from: Length, to: Length) -> Interval<Leng
         of(covered.high(), start.low(), transition.low()),
     )
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{LevelStretch, Light, join, luminance};
+    use crate::{
+        colour::{Level, Swatch, natural_luminance},
+        quantity::{Length, Quantity, Share},
+        source::Interval,
+    };
+
+    fn level(number: f64) -> Level {
+        Level::clamped(number)
+    }
+
+    /// The level whose natural hair is as light, by halving.
+    fn level_of(light: f64) -> f64 {
+        let (mut low, mut high) = (1.0, 12.0);
+        for _ in 0..60 {
+            let middle = f64::midpoint(low, high);
+            if natural_luminance(level(middle)) < light { low = middle } else { high = middle }
+        }
+        low
+    }
+
+    /// Light adds up by the share that is covered, at the best estimate and at either bound: of a base that is lighter than what covers it
+    /// the most that is covered is the darkest. What the model is unsure of the covered hair counts as far as it is covered.
+    #[test]
+    fn covered_hair_and_its_base_read_as_their_light_together() {
+        let swatch = Swatch::lightened(level(6.0), level(8.0));
+        let model = Light::of(&swatch);
+        let unsure = Interval::ordered(level(7.6), level(8.0), level(8.7));
+        for of in [unsure, Interval::exact(level(8.0))] {
+            let light = Light { level: of, ..model };
+            for (low, best, high) in [(6.0, 6.0, 6.0), (5.5, 6.0, 6.5), (9.0, 9.5, 10.0), (9.0, 9.0, 9.0)] {
+                for share in
+                    [(0.0, 0.0, 0.0), (0.0, 20.0, 40.0), (50.0, 50.0, 50.0), (30.0, 70.0, 100.0), (100.0, 100.0, 100.0)]
+                {
+                    let base = Interval::ordered(low, best, high).map(level);
+                    let covered = Interval::ordered(share.0, share.1, share.2).map(Share::nearest);
+                    let at = |base: f64, percent: f64, bound: Level| {
+                        let part = percent / 100.0;
+                        let sum = natural_luminance(level(base)) * (1.0 - part) + luminance(&swatch) * part;
+                        level_of(sum) + (bound.number() - 8.0) * part
+                    };
+                    let darkens = best > 8.0;
+                    let (least, most) = if darkens { (share.2, share.0) } else { (share.0, share.2) };
+                    let ends = [at(low, least, of.low()), at(best, share.1, of.best()), at(high, most, of.high())];
+                    let want = if share.2 == 0.0 {
+                        [low, best, high]
+                    } else {
+                        [ends[0].min(ends[1]).min(ends[2]), ends[1], ends[0].max(ends[1]).max(ends[2])]
+                    };
+                    let got = light.among(base, covered).to_array().map(Level::number);
+                    for (got, want) in got.into_iter().zip(want) {
+                        assert!((got - want).abs() < 1e-3, "{base:?}, {covered:?}: {got}, not {want}");
+                    }
+                }
+            }
+        }
+    }
+
+    /// Stretches of one level to half a level go on, at their mean by length and with the bounds of both.
+    #[test]
+    fn stretches_that_read_alike_are_one() {
+        let cm = |from: f64, to: f64, levels: [f64; 3]| {
+            let [low, best, high] = levels.map(level);
+            LevelStretch {
+                from: Length::nearest(from),
+                to: Length::nearest(to),
+                level: Interval::ordered(low, best, high),
+            }
+        };
+        let mut found = Vec::new();
+        // Half of twice 6.2 and of twice 6.1 is 6, of 6.3 it is 6.5; a last stretch may be shorter than a centimetre.
+        let all = [
+            cm(0.0, 1.0, [6.0, 6.0, 6.1]),
+            cm(1.0, 2.0, [5.9, 6.2, 6.2]),
+            cm(2.0, 3.0, [6.1, 6.1, 6.3]),
+            cm(3.0, 4.0, [6.3, 6.3, 6.3]),
+            cm(4.0, 4.5, [6.6, 6.6, 6.7]),
+            cm(4.5, 5.0, [6.1, 6.1, 6.1]),
+        ];
+        all.into_iter().for_each(|next| join(&mut found, next));
+        let told: Vec<(f64, f64, [f64; 3])> =
+            found.iter().map(|one| (one.from.cm(), one.to.cm(), one.level.to_array().map(Level::number))).collect();
+        let want = [(0.0, 3.0, [5.9, 6.1, 6.3]), (3.0, 4.5, [6.3, 6.4, 6.7]), (4.5, 5.0, [6.1; 3])];
+        assert_eq!(told.len(), want.len(), "{told:?}");
+        for (got, want) in told.iter().zip(want) {
+            assert_eq!((got.0, got.1), (want.0, want.1), "{told:?}");
+            assert!(got.2.iter().zip(want.2).all(|(got, want)| (got - want).abs() < 1e-9), "{told:?}");
+        }
+    }
+}

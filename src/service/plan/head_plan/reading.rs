@@ -343,3 +343,36 @@ fn places(map: &HeadMap, plans: &[SectionPlan]) -> Vec<InPlace> {
     }
     places
 }
+
+#[cfg(test)]
+mod tests {
+    use super::lit;
+    use crate::{
+        colour::{Level, Swatch},
+        quantity::{Quantity, Share},
+        source::{Basis, Interval},
+    };
+
+    /// Lighter under every assumption is all that is taken, under none nothing; in between the best assumption, which is the first,
+    /// decides, and both stay possible. As light as what is left is not lighter.
+    #[test]
+    fn light_is_what_is_lighter_under_the_same_assumption() {
+        let rest = Swatch::natural(Level::DARKEST);
+        let share = Share::nearest;
+        let taken = Interval::ordered(share(40.0), share(50.0), share(60.0));
+        let found = |factors: &dyn Fn(usize) -> f64| {
+            let samples = rest.samples().iter().enumerate();
+            let samples: Vec<[f64; 3]> = samples.map(|(i, [x, y, z])| [*x, y * factors(i), *z]).collect();
+            let swatch = Swatch::from_samples(&samples, Basis::Assumed).unwrap();
+            lit(&swatch, &rest, taken).to_array().map(Share::percent)
+        };
+        let last = rest.samples().len() - 1;
+        assert_eq!(found(&|_| 1.1), [40.0, 50.0, 60.0]);
+        assert_eq!(found(&|_| 0.9), [0.0; 3]);
+        assert_eq!(found(&|_| 1.0), [0.0; 3]);
+        assert_eq!(found(&|i| if i == 0 { 1.1 } else { 0.9 }), [0.0, 50.0, 60.0]);
+        assert_eq!(found(&|i| if i == last { 1.0 } else { 1.1 }), [0.0, 50.0, 60.0]);
+        assert_eq!(found(&|i| if i == last { 1.1 } else { 0.9 }), [0.0, 0.0, 60.0]);
+        assert_eq!(found(&|i| if i == 0 { 1.0 } else { 1.1 }), [0.0, 0.0, 60.0]);
+    }
+}
