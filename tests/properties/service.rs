@@ -1,14 +1,20 @@
 //! Any valid file gives a plan that keeps the laws; any text gives a plan or messages, never a panic.
 
 mod alike;
+mod anew;
+mod anew_bowls;
 mod before;
 mod bowls;
+mod chosen;
 mod clock;
+mod consulted;
 mod costs;
 mod files;
 mod hair;
 mod ladder;
+mod left_open;
 mod map;
+mod range;
 mod shelf;
 mod told;
 

@@ -130,3 +130,53 @@ fn foils_that_are_not_counted_are_left_out_aloud() {
     assert!(left_out(None));
     assert!(!left_out(Some(0)) && !left_out(Some(12)));
 }
+
+/// Each by hand: what is usual on a bench (assumed), the trade's amounts, the strength of a clear solution.
+#[test]
+fn every_default_is_what_is_usual() {
+    let plan = changed(silent(), |_| {});
+    let want = [
+        ("salon.scale_division_g", "1 g", "a scale that shows whole grams"),
+        ("salon.bowl_capacity_g", "120 g", "an ordinary tint bowl"),
+        ("salon.working_life_min", "30 min", "between most active and spent"),
+        ("salon.room_c", "20 C", "an ordinary heated room"),
+        ("salon.people", "1", "one, where no more are stated"),
+        ("salon.basins", "1", "one, where no more are stated"),
+        ("salon.mix_bowl_min", "3 min", "weighing and mixing a bowl"),
+        ("salon.look_min", "1 min", "a walk over the open foils"),
+        ("salon.rinse_section_min", "3 min", "rinsing a section"),
+        ("salon.basin_walk_min", "2 min", "bringing the guest to the basin"),
+        ("salon.stay_longer_min", "10 min", "between one look and the next"),
+        ("shop.developer[1].cream", "true", "that of a clear solution"),
+        ("section[1].on_scalp", "false", "it begins away from the roots"),
+        ("section[1].mix_g", "36 g (24 g to 60 g)", "the trade's full-head amount times the share"),
+        ("toner[1].apply_min", "5 min", "applied at the basin in a few minutes"),
+        ("root_shadow.apply_min", "5 min", "applied at the basin in a few minutes"),
+        ("shop.lightener[1].longest_counts_from", "the first strand", "the stricter reading"),
+        ("shop.consumable[1].pieces", "1", "one for each foil"),
+    ];
+    for (field, value, why) in want {
+        let used = plan.defaults.iter().find(|used| used.field == field).unwrap();
+        assert_eq!(used.value.to_string(), value, "{field}");
+        assert!(used.sources[0].text.contains(why), "{field}: {:?}", used.sources);
+    }
+    // A piece for the service is another one; strengths that are left open have a window and a tolerance.
+    let open = changed(silent(), |file| {
+        shop(file).consumable[0].per = Per::Service;
+        file.section[0].developer = None;
+        file.section[0].on_scalp = None;
+        file.section[0].technique = foilwork::head::Technique::Regrowth;
+    });
+    for (field, value, why) in [
+        ("shop.consumable[1].pieces", "1", "one for the service"),
+        ("finish.within_min", "10 min", "between one look and the next"),
+        ("finish.tolerance_levels", "0.5 levels", "a level is read to the half step"),
+        ("section[1].on_scalp", "true", "at the scalp, and no foil in between"),
+        ("section[1].cover", "open air", "the technique has no foil"),
+    ] {
+        let used = open.defaults.iter().find(|used| used.field == field).unwrap_or_else(|| panic!("{field}"));
+        assert_eq!(used.value.to_string(), value, "{field}");
+        assert!(used.sources[0].text.contains(why), "{field}: {:?}", used.sources);
+    }
+    assert!(plan.defaults.iter().all(|used| !used.field.starts_with("finish.")));
+}

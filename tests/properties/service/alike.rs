@@ -48,7 +48,8 @@ fn chemistry(one: &Known, name: &str) -> Value {
             head.remove(counted_through);
         }
     }
-    json!({ "mix": mix, "lift": lift, "head": head })
+    let colour = named(list(&one.data, "colour"), "section", name);
+    json!({ "mix": mix, "lift": lift, "head": head, "colour": colour })
 }
 
 fn names<'k>(one: &'k Known, kinds: &[&str]) -> Vec<&'k str> {

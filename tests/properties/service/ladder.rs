@@ -229,6 +229,27 @@ fn strands_move_the_forecast_to_their_side() {
     assert!(told.iter().all(|one| number(lift(one, "hairline"), "readings") >= 1.0));
 }
 
+/// A strand that came to the same level with a weaker developer, in a colder place or drying tells of hair that lifts more readily.
+#[test]
+fn what_a_strand_was_mixed_and_kept_with_moves_the_forecast() {
+    let base = one("soft-gradient");
+    let told = |field: &str, value: Value| {
+        let mut strand = json!({ "product": "Foam Line powder", "developer": "developer 6", "time_min": 40, "before_level": 6.0,
+                                 "after_level": 8.0, "reader": "eye", "temperature_c": 20, "cover": "foil" });
+        strand[field] = value;
+        base.with(json!({ "strand": [strand] }))
+    };
+    let readily = |field: &str, values: [Value; 2]| {
+        let [hard, ready] = values.map(|value| bounds(lift(&told(field, value), "crown"), "first_strand_level")[1]);
+        assert!(ready > hard + 0.01, "{field}: {hard} and {ready}");
+    };
+    readily("developer", [json!("developer 6"), json!("developer 3")]);
+    readily("temperature_c", [json!(32), json!(18)]);
+    readily("cover", [json!("foil"), json!("open-air")]);
+    readily("time_min", [json!(50), json!(25)]);
+    readily("before_level", [json!(6.5), json!(5.5)]);
+}
+
 /// The plan with a level seen in mid-service, as plain data.
 fn seen(base: &Known, look: &str) -> Value {
     let file = parse(&base.file.to_string(), Format::Json).unwrap();
