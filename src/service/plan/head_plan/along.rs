@@ -289,7 +289,9 @@ mod tests {
             cm(4.0, 4.5, [6.6, 6.6, 6.7]),
             cm(4.5, 5.0, [6.1, 6.1, 6.1]),
         ];
-        all.into_iter().for_each(|next| join(&mut found, next));
+        for next in all {
+            join(&mut found, next);
+        }
         let told: Vec<(f64, f64, [f64; 3])> =
             found.iter().map(|one| (one.from.cm(), one.to.cm(), one.level.to_array().map(Level::number))).collect();
         let want = [(0.0, 3.0, [5.9, 6.1, 6.3]), (3.0, 4.5, [6.3, 6.4, 6.7]), (4.5, 5.0, [6.1; 3])];
