@@ -95,7 +95,7 @@ fn not_used(one: &Known) -> Vec<&'static str> {
     let asks = |section: &Value| {
         let counted = has(section, "foils") || has(section, "panel");
         let placed = has(section, "share_percent") && (has(section, "start_cm") || has(section, "over_directed"));
-        !list(section, "regions").is_empty() && !(counted && placed)
+        !(list(section, "regions").is_empty() || counted && placed)
     };
     let finish = &one.file["finish"];
     let all = [
