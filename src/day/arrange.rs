@@ -206,7 +206,7 @@ pub fn in_this_order(
         }
     }
     let at = |unit: usize| units.iter().position(|other| *other == unit);
-    if painted != order || tables.edges().iter().any(|(first, then)| at(*first) > at(*then)) {
+    if painted != order || tables.edges().iter().any(|(first, then)| at(*first) >= at(*then)) {
         return Err(CannotArrange::OrderBreaksRules);
     }
     let together = |tables: &Tables| by_habit(tables, &units, true);

@@ -164,3 +164,145 @@ fn back(
     }
     Some(path)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{super::naive::Draw, Clash, Clashing, sorted, units};
+    use crate::{
+        day::{Before, OrderRule, SectionWork, Until},
+        quantity::Duration,
+    };
+
+    /// What is ready goes in the order of its place; worked out by hand.
+    #[test]
+    fn what_waits_for_nothing_more_comes_next() {
+        assert_eq!(sorted(0, &[]), Some(vec![]));
+        assert_eq!(sorted(3, &[]), Some(vec![0, 1, 2]));
+        assert_eq!(sorted(4, &[(2, 0), (3, 0), (3, 1)]), Some(vec![2, 3, 0, 1]));
+        // A rule that is given twice is kept once and for all.
+        assert_eq!(sorted(3, &[(2, 1), (2, 1), (1, 0)]), Some(vec![2, 1, 0]));
+        assert_eq!(sorted(3, &[(0, 1), (1, 2), (2, 1)]), None);
+        assert_eq!(sorted(2, &[(1, 1)]), None);
+    }
+
+    fn section(same_foil: Option<u32>) -> SectionWork {
+        SectionWork { same_foil, ..SectionWork::new("", Duration::ZERO, Duration::ZERO, Duration::ZERO) }
+    }
+
+    /// Every order of so many.
+    fn orders(left: &[usize]) -> Vec<Vec<usize>> {
+        if left.is_empty() {
+            return vec![Vec::new()];
+        }
+        let first = |one: &usize| {
+            let rest: Vec<usize> = left.iter().copied().filter(|other| other != one).collect();
+            orders(&rest).into_iter().map(|order| [vec![*one], order].concat()).collect::<Vec<_>>()
+        };
+        left.iter().flat_map(first).collect()
+    }
+
+    /// Whether an order of painting keeps the rules: what shares a foil follows each other, and none of it waits for its own rinse or for
+    /// what is not on before all of the foil.
+    fn holds(work: &[SectionWork], before: &[&Before], order: &[usize]) -> bool {
+        let foil = |section: usize| work[section].same_foil;
+        let one_foil = |one: usize, other: usize| foil(one).is_some() && foil(one) == foil(other);
+        let at = |section: usize| order.iter().position(|other| *other == section);
+        let apart = order.iter().enumerate().any(|(place, one)| {
+            let mut behind = order[place + 1..].iter().skip_while(|other| one_foil(*one, **other));
+            behind.any(|other| one_foil(*one, *other))
+        });
+        let kept = |rule: &&Before| {
+            at(rule.first) < at(rule.then) && !(rule.until == Until::Rinsed && one_foil(rule.first, rule.then))
+        };
+        !apart && before.iter().all(kept)
+    }
+
+    fn can_hold(work: &[SectionWork], before: &[&Before]) -> bool {
+        let places: Vec<usize> = (0..work.len()).collect();
+        orders(&places).iter().any(|order| holds(work, before, order))
+    }
+
+    /// Over rules drawn at random, in half of the cases with foils: units where some order keeps the rules, and else rules and foils of
+    /// which any may be left out; without foils no fewer clash.
+    #[test]
+    fn rules_clash_where_no_order_keeps_them_and_no_fewer_do() {
+        let mut draw = Draw::new(5);
+        let mut place = |most: usize| usize::try_from(draw.between(0, i64::try_from(most).unwrap())).unwrap();
+        let (mut clashed, mut held) = (0, 0);
+        for _ in 0..600 {
+            let (count, foils) = (2 + place(2), place(1) == 1);
+            let foil = |of: usize| Some(of as u32).filter(|of| foils && *of < 2);
+            let work: Vec<SectionWork> =
+                (0..count).map(|name| SectionWork { name: name.to_string(), ..section(foil(place(3))) }).collect();
+            let mut rules: Vec<Before> = Vec::new();
+            for _ in 0..place(5) {
+                let (first, then) = (place(count - 1), place(count - 1));
+                let until = [Until::Applied, Until::Rinsed][place(1)];
+                rules.extend((first != then).then_some(Before { first, then, until, rule: OrderRule::Stated }));
+            }
+            let told = format!("{rules:?} of {:?}", work.iter().map(|one| one.same_foil).collect::<Vec<_>>());
+            match units(&work, &rules) {
+                Ok(units) => {
+                    held += 1;
+                    are_units(&units, &work, &rules, &told);
+                }
+                Err(Clash(found)) => {
+                    clashed += 1;
+                    is_smallest(&found, &work, &rules, &format!("{found:?}: {told}"));
+                }
+            }
+        }
+        assert!(clashed > 50 && held > 50, "{clashed} and {held}");
+    }
+
+    fn are_units(units: &[Vec<usize>], work: &[SectionWork], rules: &[Before], told: &str) {
+        let all: Vec<&Before> = rules.iter().collect();
+        assert!(can_hold(work, &all), "{told}");
+        let mut sections = units.concat();
+        sections.sort_unstable();
+        assert!(sections.into_iter().eq(0..work.len()), "each section once: {told}");
+        assert!(units.iter().map(|unit| unit.iter().min()).is_sorted(), "in the order of the first of each: {told}");
+        for unit in units {
+            let foil = work[unit[0]].same_foil;
+            let of_foil = work.iter().filter(|one| one.same_foil == foil).count();
+            assert_eq!(unit.len(), if foil.is_some() { of_foil } else { 1 }, "{told}");
+            assert!(unit.iter().all(|one| work[*one].same_foil == foil), "{told}");
+            let at = |section: usize| unit.iter().position(|other| *other == section);
+            let mut inside = all.iter().filter_map(|rule| Some((at(rule.first)?, at(rule.then)?)));
+            assert!(inside.all(|(first, then)| first < then), "{told}");
+        }
+    }
+
+    fn is_smallest(found: &[Clashing], work: &[SectionWork], rules: &[Before], told: &str) {
+        let named: Vec<&Before> = found.iter().filter_map(|one| one.before.as_ref()).collect();
+        assert!(named.iter().all(|rule| rules.contains(rule)), "{told}");
+        // The foils that are named; what no clash names may be as it is.
+        let foils: Vec<Option<u32>> = found
+            .iter()
+            .filter(|one| one.rule == OrderRule::OneFoil)
+            .map(|one| work.iter().find(|section| one.asks.starts_with(&section.name)).unwrap().same_foil)
+            .collect();
+        let with = |foils: &[Option<u32>]| -> Vec<SectionWork> {
+            work.iter().map(|one| section(one.same_foil.filter(|_| foils.contains(&one.same_foil)))).collect()
+        };
+        assert!(!can_hold(&with(&foils), &named), "{told}");
+        for left_out in 0..named.len() {
+            let mut fewer = named.clone();
+            fewer.remove(left_out);
+            assert!(can_hold(&with(&foils), &fewer), "{told}");
+        }
+        for left_out in 0..foils.len() {
+            let mut fewer = foils.clone();
+            fewer.remove(left_out);
+            assert!(can_hold(&with(&fewer), &named), "{told}");
+        }
+        if work.iter().all(|one| one.same_foil.is_none()) {
+            let sets = (0..1_usize << rules.len()).map(|set| -> Vec<&Before> {
+                let chosen = |place: &usize| set / 2_usize.pow(*place as u32) % 2 == 1;
+                (0..rules.len()).filter(chosen).map(|place| &rules[place]).collect()
+            });
+            let fewest = sets.filter(|set| !can_hold(work, set)).map(|set| set.len()).min();
+            assert_eq!(Some(named.len()), fewest, "{told}");
+        }
+    }
+}

@@ -40,11 +40,14 @@ pub(super) fn exact(tables: &Tables, known: Option<Steps>, order: Option<&[usize
     let work = Work::of(tables, order);
     let least = Least::of(&work, tries.sets_of);
     let mut search = Search { work, least, reached: Vec::new(), best: known };
-    // A step for each unit and its rinse, and half of the units to choose from.
-    let count = tables.units.len().max(1);
-    search.promising((tries.promising / (count * count)).max(1));
+    search.promising(width(tries.promising, tables.units.len()));
     let bound = search.all(tries.states);
     Exact { bound: search.best.as_ref().map_or(bound, |best| bound.min(best.finish)), best: search.best }
+}
+
+/// How many states are followed after each step: there is a step for each unit and its rinse, and half of the units to choose from.
+fn width(promising: usize, units: usize) -> usize {
+    (promising / (units * units).max(1)).max(1)
 }
 
 /// A state, and how it was reached.
@@ -141,5 +144,95 @@ impl Search<'_> {
         }
         steps.reverse();
         steps
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{
+        super::{
+            greedy::{Habit, greedy},
+            naive::{Draw, drawn, earliest, walked},
+            state::Work,
+            tables::Tables,
+        },
+        Least, Tries, exact, width,
+    };
+
+    const ALL: Tries = Tries { promising: 1, states: 1_000_000, sets_of: 8 };
+
+    fn days() -> impl Iterator<Item = Tables> {
+        let mut draw = Draw::new(2);
+        [1, 2, 3, 4].repeat(25).into_iter().map(move |count| drawn(&mut draw, count))
+    }
+
+    /// By hand: so many by the square of the units, one at least.
+    #[test]
+    fn fewer_states_are_followed_where_there_are_more_units() {
+        let widths =
+            [(6_000, 5), (6_000, 0), (6_000, 1), (45_000, 12), (1_500, 40)].map(|(all, units)| width(all, units));
+        assert_eq!(widths, [240, 6_000, 6_000, 312, 1]);
+    }
+
+    /// Whatever it begins with: no day, a day that is not the best, or the best.
+    #[test]
+    fn the_best_day_is_that_of_all_rows_of_steps() {
+        let mut found_none = 0;
+        for tables in days() {
+            let work = Work::of(&tables, None);
+            let want = earliest(&tables, &work.start(), None);
+            for sets_of in [0, 8] {
+                let found = exact(&tables, None, None, Tries { sets_of, ..ALL });
+                assert_eq!(found.best.as_ref().map(|best| best.finish), want, "{tables:?}");
+                let Some(best) = found.best else { continue };
+                assert_eq!((Some(found.bound), walked(&tables, work.start(), &best.steps)), (want, want), "{tables:?}");
+                // The day that is known stays where none is better.
+                let again = exact(&tables, Some(best.clone()), None, Tries { sets_of, ..ALL });
+                assert_eq!((again.best, Some(again.bound)), (Some(best), want));
+            }
+            let order: Vec<usize> = (0..tables.units.len()).collect();
+            if let Some(known) = greedy(&tables, &order, Habit::Soon, false) {
+                let found = exact(&tables, Some(known), None, ALL);
+                assert_eq!((found.best.map(|best| best.finish), Some(found.bound)), (want, want), "{tables:?}");
+            }
+            found_none += usize::from(want.is_none());
+        }
+        assert!(found_none < 50, "{found_none}");
+    }
+
+    /// Followed wide enough, the promising states are all of them; what is then not proven is bounded by what the first state cannot
+    /// beat, and no bound is beaten by the best.
+    #[test]
+    fn what_is_cut_off_is_bounded() {
+        for tables in days() {
+            let work = Work::of(&tables, None);
+            let want = earliest(&tables, &work.start(), None);
+            let wide = exact(&tables, None, None, Tries { promising: 100_000, states: 1, sets_of: 8 });
+            assert_eq!(wide.best.map(|best| best.finish), want, "{tables:?}");
+            let Some(want) = want else { continue };
+            let first = Least::of(&work, 8).finish(&work, &work.start());
+            assert_eq!(wide.bound, first.min(want));
+            for states in [2, 5, 12] {
+                let cut = exact(&tables, None, None, Tries { promising: 1, states, sets_of: 8 });
+                assert!(cut.bound <= want && cut.best.is_none_or(|best| best.finish >= want), "{tables:?}");
+            }
+        }
+    }
+
+    /// In the order of the list, and in the other.
+    #[test]
+    fn in_a_given_order_the_rinses_end_earliest() {
+        for tables in days() {
+            let order: Vec<usize> = (0..tables.units.len()).collect();
+            let back: Vec<usize> = order.iter().rev().copied().collect();
+            // In its midst the day has an order already.
+            for order in [order, back].iter().filter(|_| tables.started.on.is_empty()) {
+                let work = Work::of(&tables, Some(order));
+                let found = exact(&tables, None, Some(order), ALL);
+                let want = earliest(&tables, &work.start(), Some(order));
+                assert_eq!(found.best.as_ref().map(|best| best.finish), want, "{tables:?}");
+                assert_eq!(found.best.and_then(|best| walked(&tables, work.start(), &best.steps)), want);
+            }
+        }
     }
 }

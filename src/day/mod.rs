@@ -35,6 +35,10 @@ mod exact;
 mod floor;
 mod greedy;
 mod least;
+#[cfg(test)]
+mod naive;
+#[cfg(test)]
+mod naive_bounds;
 mod piece;
 mod search;
 mod share;

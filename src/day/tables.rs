@@ -174,3 +174,128 @@ impl Stretch {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Before, Floor, SectionWork, Started, Stretch, Tables, Unit, Until, job};
+    use crate::{day::OrderRule, quantity::Duration};
+    use Stretch::{Apply, Look, Mix};
+
+    fn min(value: f64) -> Duration {
+        Duration::from_min(value).unwrap()
+    }
+
+    fn section(apply: f64, develop: f64, longest: f64) -> SectionWork {
+        SectionWork::new("", min(apply), min(develop), min(longest))
+    }
+
+    /// By hand, in seconds: a look of a minute after every five minutes of painting, none where the last strand is on, and the bowls
+    /// shared evenly over the painting.
+    #[test]
+    fn a_section_is_done_in_stretches() {
+        let does = |apply: f64, bowls: u32, look: f64, every: f64| {
+            let floor = Floor { look: min(look), look_every: min(every), ..Floor::default() };
+            let job = job(7, &SectionWork { bowls, ..section(apply, 20.0, 45.0) }, &floor);
+            assert_eq!((job.section, job.develop, job.longest), (7, 1_200, 2_700));
+            let seconds = |one: &Stretch| match one {
+                Mix(seconds) | Apply(seconds) | Look(seconds) => *seconds,
+            };
+            let all: i64 = job.does.iter().map(seconds).sum();
+            assert_eq!(job.takes, all);
+            job.does
+        };
+        let (mix, five, look) = (Mix(180), Apply(300), Look(60));
+        assert_eq!(does(18.0, 1, 1.0, 5.0), [mix, five, look, five, look, five, look, Apply(180)]);
+        assert_eq!(does(15.0, 1, 1.0, 5.0), [mix, five, look, five, look, five]);
+        assert_eq!(does(5.0, 1, 1.0, 5.0), [mix, five]);
+        assert_eq!(does(4.0, 0, 1.0, 5.0), [mix, Apply(240)]);
+        let two = [mix, five, look, Apply(240), mix, Apply(60), look, five, look, Apply(180)];
+        assert_eq!(does(18.0, 2, 1.0, 5.0), two);
+        assert_eq!(does(10.0, 2, 1.0, 5.0), [mix, five, look, mix, five]);
+        assert_eq!(does(10.0, 3, 0.0, 5.0), [mix, Apply(200), mix, Apply(200), mix, Apply(200)]);
+        assert_eq!(does(18.0, 1, 0.0, 5.0), [mix, Apply(1_080)]);
+        assert_eq!(does(18.0, 1, 1.0, 0.0), [mix, Apply(1_080)]);
+        assert_eq!(does(0.0, 1, 1.0, 5.0), [mix]);
+    }
+
+    /// By hand, in minutes. One foil: mix 3, section 0 on to 13, mix, section 1 on to 21. Section 0 has developed at 33 and must go by
+    /// 43; section 1 has developed at 41 and must go by 56, and its rinse begins 3 later, so that the foil is rinsed from 38 to 43.
+    #[test]
+    fn a_foil_is_painted_and_rinsed_in_one_go() {
+        let floor = Floor { look: Duration::ZERO, ..Floor::default() };
+        let unit = |one: [f64; 3], other: [f64; 3]| {
+            let work = [one, other].map(|[apply, develop, longest]| section(apply, develop, longest));
+            let tables = Tables::of(&work, &[], &floor, &[vec![0, 1]]);
+            let unit = &tables.units[0];
+            [unit.block, unit.low, unit.high, unit.rinse].map(|seconds| seconds / 60)
+        };
+        assert_eq!(unit([10.0, 20.0, 40.0], [5.0, 20.0, 40.0]), [21, 38, 43, 6]);
+        // Section 0 develops longest: 13 + 40.
+        assert_eq!(unit([10.0, 40.0, 60.0], [5.0, 20.0, 60.0]), [21, 53, 63, 6]);
+        // Section 1 must go first: 16 + 18, less the rinse of section 0.
+        assert_eq!(unit([10.0, 5.0, 40.0], [5.0, 4.0, 18.0]), [21, 22, 31, 6]);
+        // What has developed before all is on is rinsed when all is on.
+        assert_eq!(unit([10.0, 5.0, 40.0], [5.0, 1.0, 40.0]), [21, 21, 43, 6]);
+    }
+
+    /// Sections 0 and 1 are one unit, sections 2 and 3 the next two.
+    #[test]
+    fn rules_between_sections_are_rules_between_their_units() {
+        let rule = |first, then, until| Before { first, then, until, rule: OrderRule::Stated };
+        let rules = [
+            rule(0, 2, Until::Applied),
+            rule(1, 2, Until::Applied),
+            rule(3, 2, Until::Rinsed),
+            rule(0, 1, Until::Applied),
+            rule(3, 0, Until::Applied),
+        ];
+        let work = [section(5.0, 5.0, 60.0), section(5.0, 5.0, 60.0), section(5.0, 5.0, 60.0), section(5.0, 5.0, 60.0)];
+        let floor = Floor { people: 0, mix: min(2.0), walk: min(1.0), rinse: min(4.0), ..Floor::default() };
+        let tables = Tables::of(&work, &rules, &floor, &[vec![0, 1], vec![2], vec![3]]);
+        let before =
+            |unit: usize| (tables.units[unit].applied_before.clone(), tables.units[unit].rinsed_before.clone());
+        assert_eq!([before(0), before(1), before(2)], [(vec![2], vec![]), (vec![0], vec![2]), (vec![], vec![])]);
+        assert_eq!(tables.edges(), [(2, 0), (0, 1), (2, 1)]);
+        assert_eq!((tables.people, tables.mix, tables.walk, tables.rinse), (1, 120, 60, 240));
+    }
+
+    fn tables(units: &[[i64; 3]], people: usize, started: Started) -> Tables {
+        let unit = |[block, low, rinse]: &[i64; 3]| Unit {
+            jobs: Vec::new(),
+            block: *block,
+            low: *low,
+            high: 1_000,
+            rinse: *rinse,
+            applied_before: Vec::new(),
+            rinsed_before: Vec::new(),
+        };
+        Tables { units: units.iter().map(unit).collect(), mix: 0, rinse: 1, walk: 2, people, started }
+    }
+
+    /// By hand, with a walk of 2; each unit is its block, its development from its begin, its rinse.
+    #[test]
+    fn no_day_ends_before_its_bound() {
+        let bound = |units: &[[i64; 3]], people: usize| tables(units, people, Started::default()).bound();
+        // 13 of work, 6 of rinses and a walk; shared by two, 7 each, which is 15; the slowest alone takes 14.
+        let three = [[5, 9, 3], [4, 12, 2], [4, 4, 1]];
+        assert_eq!((bound(&three, 1), bound(&three, 2), bound(&three, 3)), (21, 15, 14));
+        // 20 of work, and the first to develop after it takes 31 more.
+        assert_eq!(bound(&[[10, 40, 1], [10, 45, 1]], 1), 51);
+        // One that has developed before the guest is at the basin: 10 + 2 + 2.
+        assert_eq!(bound(&[[10, 10, 2], [1, 1, 1]], 2), 14);
+        assert_eq!(bound(&[[1, 50, 1], [1, 2, 1]], 1), 51);
+        // In its midst: what is on, what is left from now on, and neither.
+        let midst = |at: i64, on: &[(usize, i64)], rinsed: &[usize]| {
+            let started = Started { at, on: on.to_vec(), rinsed: rinsed.to_vec() };
+            tables(&[[4, 10, 3], [4, 8, 2]], 1, started).bound()
+        };
+        assert_eq!(midst(12, &[(0, 5)], &[]), 12 + 8 + 2);
+        assert_eq!(midst(12, &[(0, 11)], &[]), 11 + 10 + 3);
+        assert_eq!(midst(12, &[(0, 5)], &[1]), 5 + 10 + 3);
+        assert_eq!(midst(12, &[], &[0]), 12 + 8 + 2);
+        assert_eq!(midst(12, &[], &[1]), 12 + 10 + 3);
+        assert_eq!(midst(12, &[], &[0, 1]), 12);
+        let started = Started { at: 0, on: vec![(3, 0)], rinsed: vec![1] };
+        assert_eq!([0, 1, 2, 3].map(|unit| started.has(unit)), [false, true, false, true]);
+    }
+}

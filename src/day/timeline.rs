@@ -254,3 +254,88 @@ fn idle(pieces: &[Piece], (start, finish): (i64, i64)) -> Duration {
     idle += (minutes(finish).min() - until).max(0.0);
     Duration::from_min(idle).unwrap_or(Duration::ZERO)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Floor, FoilGroup, Piece, PieceKind, SectionTimes, group, idle, idle_looks, minutes, piece};
+    use crate::quantity::{Duration, Quantity};
+
+    /// Whole minutes from one to another.
+    fn work((from, to): (i64, i64)) -> Piece {
+        piece(PieceKind::Apply, None, 0, (from * 60, to * 60))
+    }
+
+    fn on(start: i64, rinse: i64) -> SectionTimes {
+        let (start, rinse) = (minutes(start * 60), minutes(rinse * 60));
+        SectionTimes {
+            section: 0,
+            name: String::new(),
+            visit: 1,
+            person: 0,
+            mix_at: Vec::new(),
+            start,
+            applied: start,
+            looks: Vec::new(),
+            rinse,
+            rinsed: rinse,
+            on_hair: Duration::ZERO,
+            spare: Duration::ZERO,
+        }
+    }
+
+    /// By hand: hands are idle from 10 to 28; a look of a minute after 5 of them, and 5 after each.
+    #[test]
+    fn idle_hands_look_where_there_is_time() {
+        let looks = |spans: &[(i64, i64)], sections: &[SectionTimes], [look, every]: [f64; 2], start: i64| {
+            let min = Duration::nearest;
+            let floor = Floor { look: min(look), look_every: min(every), ..Floor::default() };
+            let mut pieces: Vec<Piece> = spans.iter().copied().map(work).collect();
+            idle_looks(&mut pieces, sections, &floor, start * 60);
+            let found = pieces.split_off(spans.len());
+            let told = |one: &Piece| {
+                assert_eq!((one.kind, one.section, one.person, one.foils), (PieceKind::Look, None, 0, None));
+                assert_eq!(one.to.min() - one.from.min(), look);
+                one.from.min()
+            };
+            found.iter().map(told).collect::<Vec<_>>()
+        };
+        let (day, nape) = ([(0, 3), (3, 10), (28, 30), (30, 33)], [on(3, 30)]);
+        assert_eq!(looks(&day, &nape, [1.0, 5.0], 0), [15.0, 21.0, 27.0]);
+        // The third would not be over when work begins.
+        assert_eq!(looks(&[(0, 3), (3, 10), (27, 30)], &nape, [1.0, 5.0], 0), [15.0, 21.0]);
+        assert_eq!(looks(&day, &nape, [2.0, 5.0], 0), [15.0, 22.0]);
+        // Only while something is on: from its first strand to its rinse.
+        assert_eq!(looks(&day, &[on(3, 21)], [1.0, 5.0], 0), [15.0]);
+        assert_eq!(looks(&day, &[on(15, 22)], [1.0, 5.0], 0), [15.0, 21.0]);
+        assert_eq!(looks(&day, &[on(16, 27), on(27, 40)], [1.0, 5.0], 0), [21.0, 27.0]);
+        // Two pairs of hands, in whatever order: idle is what neither covers.
+        assert_eq!(looks(&[(28, 30), (0, 12), (3, 10)], &nape, [1.0, 5.0], 0), [17.0, 23.0]);
+        // A day in its midst begins when hands are free.
+        assert_eq!(looks(&[(28, 30)], &nape, [1.0, 5.0], 14), [19.0, 25.0]);
+        assert!(looks(&day, &nape, [0.0, 5.0], 0).is_empty() && looks(&day, &nape, [1.0, 0.0], 0).is_empty());
+    }
+
+    /// By hand: none from 10 to 12 and from 20 to 25; from 5 on it is none from 5 to 8 too.
+    #[test]
+    fn idle_is_what_no_piece_covers() {
+        let pieces = |spans: &[(i64, i64)]| spans.iter().copied().map(work).collect::<Vec<_>>();
+        let day = pieces(&[(0, 3), (0, 10), (4, 9), (12, 15), (14, 20)]);
+        assert_eq!(idle(&day, (0, 25 * 60)).min(), 7.0);
+        assert_eq!(idle(&day, (0, 20 * 60)).min(), 2.0);
+        assert_eq!(idle(&pieces(&[(8, 11)]), (5 * 60, 12 * 60)).min(), 4.0);
+        assert_eq!(idle(&[], (5 * 60, 12 * 60)).min(), 7.0);
+    }
+
+    /// By hand: of 8 foils in 12 min, 3 are closed after 5 min (8 x 5 / 12 = 3.3), 4 after 6, 6 after 10 (6.7).
+    #[test]
+    fn foils_are_closed_as_the_painting_goes_on() {
+        let group =
+            |was: i64, done: i64| group(8, was * 60, done * 60, 12 * 60).map(|one: FoilGroup| (one.first, one.last));
+        assert_eq!(
+            [group(0, 5), group(5, 6), group(6, 10), group(10, 12)].map(Option::unwrap),
+            [(1, 3), (4, 4), (5, 6), (7, 8)]
+        );
+        assert_eq!((group(6, 7), group(0, 1)), (None, None));
+        assert_eq!(super::group(3, 0, 0, 0), None);
+    }
+}

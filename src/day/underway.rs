@@ -182,3 +182,128 @@ fn limits<'o>(
     }
     limits
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{OnHair, Tables, Underway, begin};
+    use crate::{
+        day::{Floor, SectionWork},
+        quantity::Duration,
+    };
+
+    fn min(value: f64) -> Duration {
+        Duration::from_min(value).unwrap()
+    }
+
+    fn on(section: usize, start: f64, applied: f64) -> OnHair {
+        let (start, applied) = (min(start), Some(min(applied)));
+        OnHair { section, start, applied, at_once: false, left_on_until: None, comes_off_by: None }
+    }
+
+    /// Sections 0 and 1 are one foil, section 2 is alone. By hand, in minutes from the begin of its first bowl: a bowl takes 3, a rinse 3;
+    /// the foil is on at 21, has developed at 38, as section 1 has at 41 and is rinsed 3 later, and must go by 43; section 2 is on at 9,
+    /// has developed at 24 and must go by 33. Told are the hour, each unit's times, what is on since when, and what is overdue.
+    struct Told {
+        at: f64,
+        windows: [[f64; 2]; 2],
+        on: Vec<(usize, f64)>,
+        rinsed: Vec<usize>,
+        late: Vec<usize>,
+    }
+
+    fn told(now: f64, on: &[OnHair], rinsed: &[usize]) -> Told {
+        let foil = |one| SectionWork { same_foil: Some(1), ..one };
+        let section = |apply, develop, longest| SectionWork::new("", min(apply), min(develop), min(longest));
+        let work = [foil(section(10.0, 20.0, 40.0)), foil(section(5.0, 20.0, 40.0)), section(6.0, 15.0, 30.0)];
+        let floor = Floor { look: Duration::ZERO, ..Floor::default() };
+        let mut tables = Tables::of(&work, &[], &floor, &[vec![0, 1], vec![2]]);
+        let underway = Underway { now: min(now), on: on.to_vec(), rinsed: rinsed.to_vec() };
+        let late = begin(&mut tables, &underway);
+        let minutes = |seconds: i64| seconds as f64 / 60.0;
+        let windows = [0, 1].map(|unit| [tables.units[unit].low, tables.units[unit].high].map(minutes));
+        let started = &tables.started;
+        Told {
+            at: minutes(started.at),
+            windows,
+            on: started.on.iter().map(|(unit, begun)| (*unit, minutes(*begun))).collect(),
+            rinsed: started.rinsed.clone(),
+            late,
+        }
+    }
+
+    const ALONE: [f64; 2] = [24.0, 33.0];
+
+    #[test]
+    fn what_is_on_stands_where_it_was_begun() {
+        // Section 1 is not on yet: hands are busy with the foil until its 21 min are over.
+        let half = |now: f64| told(now, &[OnHair { applied: None, ..on(0, 3.0, 0.0) }], &[]);
+        let early = half(15.0);
+        assert_eq!((early.at, early.windows, early.on), (21.0, [[38.0, 43.0], ALONE], vec![(0, 0.0)]));
+        assert_eq!((half(30.0).at, half(30.0).late, half(30.0).rinsed), (30.0, vec![], vec![]));
+        // The end of one of two says nothing of the other.
+        assert_eq!(told(15.0, &[on(0, 3.0, 13.0)], &[]).at, 21.0);
+        assert_eq!(told(15.0, &[on(0, 3.0, 13.0), OnHair { applied: None, ..on(1, 14.0, 0.0) }], &[]).at, 21.0);
+        // Begun at 2, on at 31 instead of 23: it would have developed 8 later, at 46, and goes by 43.
+        let slow = told(25.0, &[on(0, 5.0, 17.0), on(1, 20.0, 31.0)], &[]);
+        assert_eq!((slow.at, slow.windows[0], slow.on), (31.0, [43.0, 43.0], vec![(0, 2.0)]));
+        // On at 20 instead of 23, noted in the other order too.
+        let quick = told(25.0, &[on(1, 12.0, 20.0), on(0, 5.0, 15.0)], &[]);
+        assert_eq!((quick.at, quick.windows[0], quick.on), (25.0, [35.0, 43.0], vec![(0, 2.0)]));
+        // One section of the foil is rinsed: nobody puts the other on.
+        let rinsed = told(25.0, &[], &[1]);
+        assert_eq!((rinsed.at, rinsed.on, rinsed.rinsed), (25.0, vec![], vec![0]));
+        assert_eq!(told(25.0, &[], &[2, 0]).rinsed, [0, 1]);
+    }
+
+    #[test]
+    fn what_a_look_or_a_note_says_moves_its_times() {
+        let both = |of_one: OnHair, of_other: OnHair| told(25.0, &[of_one, of_other], &[]).windows[0];
+        let (one, other) = (on(0, 5.0, 15.0), on(1, 12.0, 20.0));
+        assert_eq!(both(one, other), [35.0, 43.0]);
+        let until = |at: f64, one: OnHair| OnHair { left_on_until: Some(min(at)), ..one };
+        let by = |at: f64, one: OnHair| OnHair { comes_off_by: Some(min(at)), ..one };
+        // 42 from the begin at 2; no longer than its work says, and one over before counts for nothing.
+        assert_eq!(both(one, until(44.0, other)), [42.0, 43.0]);
+        assert_eq!(both(until(44.0, one), until(40.0, other)), [42.0, 43.0]);
+        assert_eq!(both(one, until(50.0, other)), [43.0, 43.0]);
+        assert_eq!(both(one, until(30.0, other)), [35.0, 43.0]);
+        // By 40, less the begin at 2 and the rinse of section 0 before it; of section 0 without that.
+        assert_eq!(both(one, by(40.0, other)), [35.0, 35.0]);
+        assert_eq!(both(by(40.0, one), other), [35.0, 38.0]);
+        assert_eq!(both(by(60.0, one), other), [35.0, 43.0]);
+        // Left on by a look the work's own end is moved: to 58 for section 0, and section 1 must go by 56 - 3.
+        assert_eq!(both(by(60.0, until(50.0, one)), other), [48.0, 53.0]);
+        assert_eq!(both(by(45.0, until(50.0, one)), other), [43.0, 43.0]);
+        // A second that is not over yet does not count: 40.01 min are 2400.6 s.
+        assert_eq!(both(by(40.01, one), other), [35.0, 38.0]);
+        // It comes off now, 27 - 2 from its begin, when the water is there.
+        assert_eq!(both(OnHair { at_once: true, ..one }, other), [0.0, 25.0]);
+        assert_eq!(both(one, until(44.0, OnHair { at_once: true, ..other })), [0.0, 25.0]);
+    }
+
+    /// Section 2 begun at 7 must go by 40, the foil begun at 2 by 45; the walk takes 2, and the rinse of section 2 another 3.
+    #[test]
+    fn what_the_water_reaches_too_late_is_overdue() {
+        let foil = [on(0, 5.0, 15.0), on(1, 12.0, 20.0)];
+        let alone = on(2, 10.0, 16.0);
+        let all = |now: f64, alone: OnHair| told(now, &[foil[0], foil[1], alone], &[]);
+        let in_time = all(38.0, alone);
+        assert_eq!((in_time.late, in_time.windows), (vec![], [[35.0, 43.0], ALONE]));
+        assert_eq!(in_time.on, [(0, 2.0), (1, 7.0)]);
+        let late = all(39.0, alone);
+        assert_eq!((late.late, late.windows), (vec![2], [[35.0, 43.0], [24.0, 34.0]]));
+        // At 41 + 2 + 3 the foil is a minute late as well.
+        let both = all(41.0, alone);
+        assert_eq!((both.late, both.windows), (vec![2, 0, 1], [[35.0, 44.0], [24.0, 36.0]]));
+        // What has to come off at once is not overdue, nor is what its longest time still allows.
+        let asked = all(41.0, OnHair { at_once: true, ..alone });
+        assert_eq!((asked.late, asked.windows[1]), (vec![0, 1], [0.0, 36.0]));
+        let noted = |now: f64| all(now, OnHair { comes_off_by: Some(min(60.0)), ..alone });
+        assert_eq!((noted(39.0).late, noted(39.0).windows[1]), (vec![], [24.0, 34.0]));
+        let only = |now: f64| told(now, &[OnHair { comes_off_by: Some(min(60.0)), ..alone }], &[]);
+        assert_eq!((only(58.0).late, only(59.0).late), (vec![], vec![2]));
+        assert_eq!((only(58.0).windows[1], only(59.0).windows[1]), ([24.0, 53.0], [24.0, 54.0]));
+        let gone = told(50.0, &foil, &[2]);
+        assert_eq!((gone.late, gone.windows[0], gone.rinsed), (vec![0, 1], [35.0, 50.0], vec![1]));
+    }
+}

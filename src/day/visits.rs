@@ -121,3 +121,64 @@ fn endings(work: &Work<'_>, together: &[bool], least: &[u8], left: usize) -> Vec
     }
     found
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{
+        super::{
+            state::Work,
+            tables::{Started, Tables, Unit},
+        },
+        Visits,
+    };
+
+    /// By hand, with a walk of 2. Unit 0 takes 3 and may stay 10, unit 1 takes 4 and may stay 6, unit 2 takes 5 and may stay 9, unit 3
+    /// waits for the rinse of unit 0. Of two, what may stay longer goes on first: 0 and then 1, which stays 4 + 2 = 6, and 0 stays
+    /// 3 + 4 + 2 = 9; 0 and then 2, 3 + 5 + 2 = 10; 2 and then 1 would stay 5 + 4 + 2 = 11. Unit 3 takes 1 and may stay 30.
+    #[test]
+    fn a_visit_is_for_what_can_be_on_together() {
+        let unit = |block: i64, high: i64, rinsed_before: &[usize]| Unit {
+            jobs: Vec::new(),
+            block,
+            low: block,
+            high,
+            rinse: 1,
+            applied_before: Vec::new(),
+            rinsed_before: rinsed_before.to_vec(),
+        };
+        let units = vec![unit(3, 10, &[]), unit(4, 6, &[]), unit(5, 9, &[]), unit(1, 30, &[0])];
+        let tables = Tables { units, mix: 0, rinse: 1, walk: 2, people: 1, started: Started::default() };
+        let visits = Visits::of(&Work::of(&tables, None));
+        let together: Vec<usize> = (0..16).filter(|set| visits.together[*set]).collect();
+        // Nothing, each alone, 0 with 1, 0 with 2, and unit 3 with 1 or with 2.
+        assert_eq!(together, [0b0000, 0b0001, 0b0010, 0b0011, 0b0100, 0b0101, 0b1000, 0b1010, 0b1100]);
+        assert_eq!(visits.least, [0, 1, 1, 1, 1, 1, 2, 2, 1, 2, 1, 2, 1, 2, 2, 2]);
+    }
+
+    /// What cannot even be rinsed in time alone counts as a visit, and so does each set with it in which nothing else fits.
+    #[test]
+    fn what_is_too_late_anyhow_is_a_visit() {
+        let unit = |high: i64| Unit {
+            jobs: Vec::new(),
+            block: 3,
+            low: 3,
+            high,
+            rinse: 1,
+            applied_before: Vec::new(),
+            rinsed_before: Vec::new(),
+        };
+        let tables = |highs: [i64; 2]| Tables {
+            units: highs.map(unit).to_vec(),
+            mix: 0,
+            rinse: 1,
+            walk: 2,
+            people: 1,
+            started: Started::default(),
+        };
+        let least = |highs: [i64; 2]| Visits::of(&Work::of(&tables(highs), None)).least;
+        // The walk alone passes a high of 4; 5 is just kept.
+        assert_eq!(least([4, 5]), [0, 1, 1, 1]);
+        assert_eq!(least([5, 5]), [0, 1, 1, 2]);
+        assert_eq!(least([8, 5]), [0, 1, 1, 1]);
+    }
+}
