@@ -78,3 +78,23 @@ fn slope(points: &[(f64, f64)]) -> Option<[f64; 3]> {
     let off = student(n - 2) * (rest / (count - 2.0) / xx).sqrt();
     Some([slope, slope - off, slope + off].map(|slope| slope * DAYS))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::slope;
+
+    /// By hand: the points (0, 0), (1, 2), (2, 1), (3, 5) and (4, 2) lie about (2, 2); their line rises by 7 of 10 and leaves 9.1 in squares,
+    /// with three degrees of freedom: t = 1.6377 (`SciPy`, stats.t.ppf(0.9, 3)).
+    #[test]
+    fn a_slope_has_the_bounds_of_its_residuals() {
+        let points = [(0.0, 0.0), (1.0, 2.0), (2.0, 1.0), (3.0, 5.0), (4.0, 2.0)];
+        let off = 1.637_744_353_696_209 * (9.1_f64 / 3.0 / 10.0).sqrt();
+        let want = [0.7, 0.7 - off, 0.7 + off].map(|slope| slope * 30.0);
+        let got = slope(&points).unwrap();
+        assert!(got.iter().zip(want).all(|(got, want)| (got - want).abs() < 1e-8), "{got:?} for {want:?}");
+        assert!(slope(&points[..2]).is_none() && slope(&[(1.0, 1.0), (1.0, 2.0), (1.0, 3.0)]).is_none());
+        // Off the origin it is the same.
+        let moved = points.map(|(x, y)| (x + 1000.0, y + 50.0));
+        assert!(slope(&moved).unwrap().iter().zip(want).all(|(got, want)| (got - want).abs() < 1e-8));
+    }
+}

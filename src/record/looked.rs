@@ -98,10 +98,12 @@ pub fn levels_seen(plan: &Plan, so_far: &SoFar) -> LevelsSeen {
     for one in &so_far.sections {
         let CameTo { lifted, toned, .. } = came_to(plan, so_far, one);
         let result = lifted.map(|(read, level)| (read, reached(one, read), level));
-        // A result is read better than a look of the same minute.
+        // A result is read better than a look of the same minute, or of the one in which it was reached.
         let toned = toned.map(|(read, level)| (read, read, level));
         let seen = one.seen.iter().map(|(at, level)| (*at, *at, *level));
-        let seen = seen.filter(|(at, ..)| result.into_iter().chain(toned).all(|(_, read, _)| *at != read));
+        let better =
+            |at: Duration| result.into_iter().chain(toned).any(|(read, reached, _)| at == read || at == reached);
+        let seen = seen.filter(|(at, ..)| !better(*at));
         for (read, at, level) in seen.chain(result).chain(toned) {
             let section = one.name.clone();
             let taken = why_not_bare(plan, so_far, one, read)
@@ -248,4 +250,44 @@ fn by_log(
     };
     let (section, level, look_again) = (decided.section.clone(), decided.level, decided.look_again);
     AfterLevel { section, at, level, next, why, look_again }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Duration, Level, is_same};
+    #[cfg(feature = "cli")]
+    use super::{LevelLeftOut, LogEntry};
+
+    fn min(value: f64) -> Duration {
+        Duration::from_min(value).unwrap()
+    }
+
+    #[test]
+    fn minutes_are_the_same_but_for_the_last_bits_of_a_sum() {
+        assert!(is_same(min(10.0), min(10.0)) && is_same(min(0.1 + 0.2), min(0.3)) && is_same(min(0.0), min(0.0)));
+        assert!(!is_same(min(10.0), min(10.01)) && !is_same(min(10.01), min(10.0)) && !is_same(min(0.0), min(1.0)));
+    }
+
+    /// The line with this section, minute and level, and no other.
+    #[cfg(feature = "cli")]
+    #[test]
+    fn a_level_that_is_left_out_is_of_its_own_line() {
+        let level = |level: f64| Level::new(level).unwrap();
+        let left = LevelLeftOut { section: "nape".to_owned(), at: min(5.0), level: level(7.0), why: String::new() };
+        let line = |section: &str, at: f64, read: Option<f64>| LogEntry {
+            section: Some(section.to_owned()),
+            level: read.map(level),
+            ..LogEntry::new(min(at), super::super::Noted::Seen)
+        };
+        assert!(left.is_of(&line("nape", 5.0, Some(7.0))));
+        for other in [
+            line("crown", 5.0, Some(7.0)),
+            line("nape", 6.0, Some(7.0)),
+            line("nape", 5.0, Some(8.0)),
+            line("nape", 5.0, None),
+        ] {
+            assert!(!left.is_of(&other), "{other:?}");
+        }
+        assert_eq!(left.to_string(), "nape: level 7 at minute 5: ");
+    }
 }

@@ -97,3 +97,121 @@ fn begins(toner: &SectionSoFar, since: Option<Duration>) -> impl Iterator<Item =
     let last = toner.begun.or(known.map(|known| since.filter(|since| *since < known).unwrap_or(known)));
     toner.earlier.iter().map(|earlier| earlier.begun).chain(last)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{
+        MAY_BE_TONED, Plan, SoFar, TONED, came_to, goes_on_after, level_without_toner, toned_at, why_not_bare,
+    };
+    use crate::{
+        colour::Level,
+        quantity::Duration,
+        reader::Format,
+        record::{LogEntry, Noted, replay},
+        service::plan_text,
+    };
+    use std::sync::LazyLock;
+
+    /// The toner "lengths" goes on nape and hairline, "crown gloss" on the crown; the root shadow says not on what.
+    static GRADIENT: LazyLock<Plan> =
+        LazyLock::new(|| plan_text(include_str!("../../examples/soft-gradient.toml"), Format::Toml).unwrap());
+
+    /// Words such as `Lb85`: the toner of the lengths, begun in minute 85. `a` is all on, `r` rinsed; the nape has no letter in front, `G` is
+    /// the gloss of the crown, `C` the crown, `S` the root shadow. A level is read by `=49`, which is 8.
+    fn log(words: &str) -> SoFar {
+        let line = |word: &str| {
+            let (section, rest) = match &word[..1] {
+                "L" => ("lengths", &word[1..]),
+                "G" => ("crown gloss", &word[1..]),
+                "C" => ("crown", &word[1..]),
+                "S" => ("root shadow, 3 cm", &word[1..]),
+                _ => ("nape", word),
+            };
+            let what = match &rest[..1] {
+                "b" => Noted::Begun,
+                "a" => Noted::Applied,
+                "r" => Noted::Rinsed,
+                _ => Noted::Seen,
+            };
+            let at = Duration::from_min(rest[1..].parse().unwrap()).unwrap();
+            let level = Some(Level::clamped(8.0));
+            LogEntry { section: Some(section.to_owned()), level, ..LogEntry::new(at, what) }
+        };
+        replay(&words.split_whitespace().map(line).collect::<Vec<_>>())
+    }
+
+    /// By hand: what is read of the nape at a minute is `bare`, read `with` the toner on, or it `may` be; in a minute in which the toner is begun
+    /// it is not on yet, and what is on does not darken until it is rinsed.
+    #[test]
+    fn a_reading_is_bare_until_a_toner_went_on() {
+        for (words, readings) in [
+            ("b0 r45 Lb85", &[(30.0, "bare"), (45.0, "bare"), (85.0, "bare"), (86.0, "with")][..]),
+            ("b0 r45 Lr100", &[(45.0, "bare"), (46.0, "may"), (100.0, "may"), (101.0, "with")]),
+            ("b0 r45 La100 Lr110", &[(45.0, "bare"), (100.0, "may"), (101.0, "with")]),
+            ("b0 r45 Lb80 La100 Lr110", &[(80.0, "bare"), (81.0, "with")]),
+            ("b0 r45 Lr45", &[(45.0, "bare"), (46.0, "with")]),
+            ("b0 Lb20", &[(30.0, "bare")]),
+            ("b0 r45 Lb20", &[(44.0, "bare"), (45.0, "with")]),
+            // Put on again: until then the toner is on, and what is read after it was rinsed anew is of the lightener.
+            ("b0 r45 Lb50 Lr60 b70", &[(65.0, "with"), (70.0, "bare"), (80.0, "bare")]),
+            ("b0 r45 Lb50 Lr60 b70 r90", &[(69.0, "with"), (70.0, "bare"), (90.0, "bare"), (95.0, "bare")]),
+            ("b0 r45 Lb50 Lr60 b70 r90 Lb92", &[(92.0, "bare"), (95.0, "with")]),
+            ("b0 r45 b70 r90 Lb70", &[(89.0, "bare"), (95.0, "with")]),
+            (
+                "b0 r45 b70 r90 Lr100",
+                &[(45.0, "bare"), (50.0, "may"), (75.0, "bare"), (90.0, "bare"), (95.0, "may"), (101.0, "with")],
+            ),
+            // Begun again without a rinse it was not rinsed.
+            ("b0 b50 Lb60", &[(65.0, "bare")]),
+            // Every time that the toner went on.
+            ("b0 r45 Lb50 Lr55 Lb85 Lr95", &[(50.0, "bare"), (60.0, "with"), (90.0, "with")]),
+            // Another toner, a section that is lightened, and the root shadow.
+            ("b0 r45 Gb50 Cb51", &[(60.0, "bare")]),
+            ("b0 r45 Sb50", &[(50.0, "bare"), (60.0, "with")]),
+        ] {
+            let so_far = log(words);
+            for (at, want) in readings {
+                let why = why_not_bare(&GRADIENT, &so_far, &so_far.sections[0], Duration::from_min(*at).unwrap());
+                let got = match why {
+                    Some(why) if why == TONED => "with",
+                    Some(why) if why == MAY_BE_TONED => "may",
+                    _ => "bare",
+                };
+                assert_eq!(got, *want, "{words} at {at}");
+            }
+        }
+    }
+
+    /// By hand: the last begin of a toner that goes on the nape; the last level before it; and how the last one was read.
+    #[test]
+    fn the_last_toner_and_the_last_bare_level_are_found() {
+        let last = |words: &str| {
+            let so_far = log(words);
+            toned_at(&GRADIENT, &so_far, &so_far.sections[0]).map(|at| at.min())
+        };
+        assert_eq!(
+            [last("b0 Lb50 Lr55 Lb85"), last("b0 Lb50 Sb60"), last("b0 Sb60 Lb50")],
+            [Some(85.0), Some(60.0), Some(60.0)]
+        );
+        assert_eq!([last("b0 La50 Lr55"), last("b0 Lr55"), last("b0 Gb50 Cb60")], [Some(50.0), Some(55.0), None]);
+        let bare = |words: &str| {
+            let so_far = log(words);
+            level_without_toner(&GRADIENT, &so_far, &so_far.sections[0]).map(|(at, _)| at.min())
+        };
+        assert_eq!(bare("b0 =30 r45 =49 Lb85 =86 =105"), Some(49.0));
+        assert_eq!((bare("b0 r45 Lb85 =86"), bare("b0 =30 r45 =46 Lr100")), (None, Some(30.0)));
+        let known =
+            ["lengths", "crown gloss", "root shadow, 3 cm", "nape", "beard"].map(|name| goes_on_after(&GRADIENT, name));
+        assert_eq!(known, [true, true, true, false, false]);
+        let result = |words: &str, at: f64| {
+            let mut so_far = log(words);
+            let one = &mut so_far.sections[0];
+            (one.result, one.result_at) = (Some(Level::clamped(8.0)), Some(Duration::from_min(at).unwrap()));
+            let found = came_to(&GRADIENT, &so_far, &so_far.sections[0]);
+            (found.lifted.map(|(at, _)| at.min()), found.toned.map(|(at, _)| at.min()), found.how())
+        };
+        assert_eq!(result("b0 r45 Lb85", 50.0), (Some(50.0), None, "read with the toner on"));
+        assert_eq!(result("b0 r45 Lb85", 90.0), (None, Some(90.0), "read with the toner on"));
+        assert_eq!(result("b0 r45 Lr100", 90.0), (None, Some(90.0), MAY_BE_TONED));
+    }
+}

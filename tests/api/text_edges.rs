@@ -3,7 +3,9 @@
 use foilwork::{
     quantity::{Mass, Share},
     source::Interval,
-    text::{Sheet, amount, in_hundred, inert, is_active, is_shown, rough, significant},
+    text::{
+        Lines, Position, Sheet, amount, cell, from_cell, in_hundred, inert, is_active, is_shown, rough, significant,
+    },
 };
 use rstest::rstest;
 
@@ -132,4 +134,48 @@ fn a_sheet_is_made_line_by_line() {
     sheet.paragraph(&format!("{} {}", "a".repeat(40), "b".repeat(40)), 2);
     let lines: Vec<usize> = sheet.finish().lines().map(str::len).collect();
     assert_eq!(lines, [80, 40, 42]);
+}
+
+/// A place is counted anew here for every letter of a text: of one line longer than the blocks that are counted ahead, and of several.
+#[test]
+fn every_letter_has_its_line_and_its_column() {
+    let long: String = ["a", "\u{e9}", "\u{20ac}", "\u{1f58c}"].concat().repeat(120);
+    for text in [long.clone(), format!("{long}\nx\n\n{long}y\r\n{long}"), "\n".repeat(600), "\u{20ac}".repeat(256)] {
+        let lines = Lines::of(&text);
+        let (mut line, mut column) = (1, 1);
+        for (byte, letter) in text.char_indices() {
+            assert_eq!(lines.position(byte), Position { line, column }, "byte {byte}");
+            assert_eq!(lines.line(byte), line);
+            (line, column) = if letter == '\n' { (line + 1, 1) } else { (line, column + 1) };
+        }
+        assert_eq!(lines.position(text.len()), Position { line, column });
+        assert_eq!(lines.text(), text);
+    }
+}
+
+/// A sign from which a spreadsheet would calculate is guarded where a cell begins: at the beginning, behind a separator, and behind blanks
+/// and quotes there (common practice of exports: a leading apostrophe).
+#[rstest]
+#[case("=1", "'=1")]
+#[case("-5", "'-5")]
+#[case("+5", "'+5")]
+#[case("@a", "'@a")]
+#[case("\u{ff1d}1", "'\u{ff1d}1")]
+#[case("\u{ff0b}1\u{ff0d}2", "'\u{ff0b}1\u{ff0d}2")]
+#[case(" =1", " '=1")]
+#[case(" \"=1", " \"'=1")]
+#[case("\t=1", "'\t'=1")]
+#[case("a;=1", "a;'=1")]
+#[case("a, +1", "a, '+1")]
+#[case("a\t-1", "a\t'-1")]
+#[case("a\n@b", "a\n'@b")]
+#[case("a\r=b", "a\r'=b")]
+#[case("a =1", "a =1")]
+#[case("a-5", "a-5")]
+#[case("a \"=1", "a \"=1")]
+#[case("it's", "it's")]
+#[case("'a", "'a")]
+fn a_cell_is_guarded_where_it_begins(#[case] text: &str, #[case] want: &str) {
+    assert_eq!(cell(text), want);
+    assert_eq!(from_cell(want), text);
 }
