@@ -155,12 +155,11 @@ mod tests {
         Tables { units, mix: 1, rinse: 1, walk: 2, people, started }
     }
 
-    /// The steps as the unit, whether it is put on, who does it and when; and the finish.
-    fn told(
-        tables: &Tables,
-        order: &[usize],
-        (habit, strict): (Habit, bool),
-    ) -> Option<(Vec<(usize, char, usize, i64)>, i64)> {
+    /// A step as its unit, whether it is put on or rinsed, who does it and when.
+    type Told = (usize, char, usize, i64);
+
+    /// The steps and the finish.
+    fn told(tables: &Tables, order: &[usize], (habit, strict): (Habit, bool)) -> Option<(Vec<Told>, i64)> {
         let found = greedy(tables, order, habit, strict)?;
         let sign = |does: Does| if does == Does::PutOn { 'p' } else { 'r' };
         let steps = found.steps.iter().map(|step| (step.unit, sign(step.does), step.person, step.begin));

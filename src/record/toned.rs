@@ -187,7 +187,7 @@ mod tests {
     fn the_last_toner_and_the_last_bare_level_are_found() {
         let last = |words: &str| {
             let so_far = log(words);
-            toned_at(&GRADIENT, &so_far, &so_far.sections[0]).map(|at| at.min())
+            toned_at(&GRADIENT, &so_far, &so_far.sections[0]).map(Duration::min)
         };
         assert_eq!(
             [last("b0 Lb50 Lr55 Lb85"), last("b0 Lb50 Sb60"), last("b0 Sb60 Lb50")],

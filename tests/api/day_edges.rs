@@ -26,7 +26,7 @@ fn as_much_as_a_day_bears_is_arranged_and_no_more() {
     assert_eq!(told(bowls(101)), "nape: 101 bowls: at most 100 for a section (mix larger ones)");
     // A look every minute is one; where a look takes no time, or there is none, it may be said as one likes.
     let every = |look: f64, every: f64| {
-        quick(&[one.clone()], &[], &Floor { look: min(look), look_every: min(every), ..Floor::default() })
+        quick(std::slice::from_ref(&one), &[], &Floor { look: min(look), look_every: min(every), ..Floor::default() })
     };
     assert!(every(0.5, 1.0).is_ok() && every(0.0, 0.5).is_ok() && every(1.0, 0.0).is_ok());
     assert_eq!(

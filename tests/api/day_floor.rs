@@ -160,7 +160,7 @@ fn a_minute_begun_is_a_minute_taken() {
     assert_eq!(people, [[0; 5], [1; 5]]);
     // A guest for whom more hands are needed at once than there are.
     let twice = Timeline { pieces: [short.pieces.clone(), vec![piece(PieceKind::Look, 4.5, 5.5)]].concat(), ..short };
-    let refused = share_floor(&[twice.clone()], &Floor { people: 1, ..plain() }).unwrap_err().to_string();
+    let refused = share_floor(std::slice::from_ref(&twice), &Floor { people: 1, ..plain() }).unwrap_err().to_string();
     assert_eq!(refused, "guest 0: the work needs 2 people at once, the floor has 1 (arrange it for fewer)");
     assert!(share_floor(&[twice], &Floor { people: 2, ..plain() }).is_ok());
 }

@@ -21,12 +21,14 @@ fn lines(log: &str) -> Vec<LogEntry> {
     log.split_whitespace().map(line).collect()
 }
 
-/// Earlier applications in brackets, `n` where their rinse is noted and `u` where it is not; then the last. What is not known is `-`.
+/// Earlier applications in brackets, `n` where their rinse is noted and `u` where it is not, `?` where their begin is not; then the last. What
+/// is not known is `-`.
 fn told(one: &SectionSoFar) -> String {
     let at = |time: Option<foilwork::quantity::Duration>| time.map_or("-".to_owned(), |time| time.min().to_string());
     let earlier = one.earlier.iter().map(|one| {
         let sign = if one.rinse_noted { 'n' } else { 'u' };
-        format!("({} {} {}{sign}) ", one.begun.min(), at(one.applied), one.rinsed.min())
+        let unnoted = if one.begin_noted { "" } else { "?" };
+        format!("({unnoted}{} {} {}{sign}) ", one.begun.min(), at(one.applied), one.rinsed.min())
     });
     format!("{}{} {} {}", earlier.collect::<String>(), at(one.begun), at(one.applied), at(one.rinsed))
 }
@@ -83,9 +85,14 @@ fn every_line_counts_for_what_was_on_then() {
         ("b0 r20 b30 a35 b15 b33", "(0 - 20n) (30 35 33u) 33 - -", &["b15"], 35.0),
         // What was rinsed before the first begin was something else.
         ("r10 b30", "30 - -", &[], 30.0),
-        ("a5 r10 b30", "30 - -", &[], 30.0),
+        ("a5 r10 b30", "(?5 5 10n) 30 - -", &[], 30.0),
         ("r30 b30", "30 - 30", &[], 30.0),
-        ("a5 b30", "30 - -", &[], 30.0),
+        // All on long before it is begun, it had been begun before that.
+        ("a5 b30", "(?5 5 30u) 30 - -", &[], 30.0),
+        ("a24 b30", "(?24 24 30u) 30 - -", &[], 30.0),
+        ("a25 b30", "30 - -", &[], 30.0),
+        ("a20 b40 r70 b3", "(3 20 40u) 40 - 70", &[], 70.0),
+        ("a20 b40 r70 b20", "(20 20 40u) 40 - 70", &[], 70.0),
         ("a30 b30", "30 30 -", &[], 30.0),
         ("a35 b30", "30 35 -", &[], 35.0),
         // All on, late or early.

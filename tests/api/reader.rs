@@ -59,7 +59,7 @@ impl Document for Plain {
 
     fn text_field(reader: &str, text: &str) -> Result<(), String> {
         assert_eq!(reader, "even");
-        if text.len() % 2 == 0 { Ok(()) } else { Err(format!("\"{text}\" is odd: give an even one")) }
+        if text.len().is_multiple_of(2) { Ok(()) } else { Err(format!("\"{text}\" is odd: give an even one")) }
     }
 
     fn check_whole(root: &Node, problems: &mut Problems) {
