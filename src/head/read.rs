@@ -310,3 +310,19 @@ fn reflectance(l: f64) -> f64 {
     let cube = f * f * f;
     if cube > 216.0 / 24389.0 { cube } else { (116.0 * f - 16.0) * 27.0 / 24389.0 }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    // Source: CIE 15, L* = 116 (Y)^(1/3) - 16 above Y = (6/29)^3, and 903.3 Y (24389/27) below; worked out by hand.
+    #[test]
+    fn reflectance_is_that_of_the_standard() {
+        let near = |l: f64, y: f64| assert!((reflectance(l) - y).abs() < 1e-9, "{l}: {}", reflectance(l));
+        near(0.0, 0.0);
+        near(4.0, 4.0 * 27.0 / 24_389.0);
+        near(42.0, 0.125); // (58 / 116)^3
+        near(71.0, 421_875.0 / 1_000_000.0); // (87 / 116)^3
+        near(100.0, 1.0);
+    }
+}

@@ -351,3 +351,17 @@ fn a_look_is_answered_at_its_own_minute(#[values("nape", "hairline")] section: &
     assert!((after[0].at.min() - begun - 12.0).abs() < 1e-9, "{} of {begun}", after[0].at);
     assert!(after[0].look_again.is_none_or(|again| again > after[0].at), "{after:?}");
 }
+
+/// What begins later on the sheet is held against its own minutes, from its begin to its rinse, not against the clock.
+#[test]
+fn the_planned_minutes_are_those_from_its_own_begin() {
+    let text = GRADIENT.replace(LONGEST, "");
+    let plan = plan(&parse(&text, Format::Toml).unwrap()).unwrap();
+    let later = |name: &str| plan.lift.iter().any(|lift| lift.section == name);
+    let step = plan.order.iter().find(|step| step.begin.min() > 0.0 && later(&step.name)).unwrap();
+    let planned = step.rinse_by.min() - step.begin.min();
+    let entries = [super::record::of(2.0, Noted::Begun, &step.name), feels(2.0 + planned + 3.0, Comfort::Fine)];
+    let found = held(&plan, &entries);
+    let told = found.instructions.iter().find(|one| one.section.as_ref() == Some(&step.name)).unwrap();
+    assert!(told.text.starts_with("rinse now: 3 min beyond the planned time"), "{told:#?}");
+}

@@ -174,3 +174,51 @@ fn many(seeds: u64) -> Vec<Exercise> {
     let of = |seed| worksheet(&WorksheetRequest { count: 26, ..WorksheetRequest::new(seed) }).unwrap().exercises;
     (0..seeds).flat_map(of).collect()
 }
+
+/// What is to be rounded lies on no step of its scale and not in the middle between two, where there would be nothing to round, or two
+/// answers; and each wrong answer is its mistake, worked out here from what is given.
+#[test]
+fn wrong_answers_come_of_their_mistakes() {
+    let (mut rounded, mut diluted) = (0, 0);
+    for seed in 0..60 {
+        let topics = vec![Topic::Dilution, Topic::Weighing];
+        let sheet = worksheet(&WorksheetRequest { topics, count: 40, ..WorksheetRequest::new(seed) }).unwrap();
+        for exercise in &sheet.exercises {
+            let given = |name: &str| exercise.given[name].parse::<f64>().unwrap();
+            let by_mistake: Vec<(Mistake, f64)> = match exercise.kind {
+                "round-to-scale" => {
+                    rounded += 1;
+                    let (wanted, step) = (given("wanted_g"), given("division_g"));
+                    let rest = (wanted / step).fract();
+                    assert!([0.0, 0.5, 1.0].iter().all(|edge| (rest - edge).abs() > 1e-6), "{}", exercise.question);
+                    let below = (wanted / step).floor() * step;
+                    vec![
+                        (Mistake::CutOff, below),
+                        (Mistake::RoundedUp, below + step),
+                        (Mistake::GivenForAnswer, wanted),
+                    ]
+                }
+                "dilute-to-total" => {
+                    diluted += 1;
+                    let (total, target, stock) =
+                        (given("total_g"), given("target_ww_percent"), given("stock_ww_percent"));
+                    vec![
+                        (Mistake::OtherPart, total - total * target / stock),
+                        (Mistake::PartAndWhole, total * target / (stock + target)),
+                        (Mistake::Inverted, total * stock / target),
+                        (Mistake::Denominator, total * target / 100.0),
+                    ]
+                }
+                _ => continue,
+            };
+            for option in &exercise.options {
+                let wanted = by_mistake.iter().find(|(mistake, _)| Some(*mistake) == option.mistake);
+                let (Some((mistake, wanted)), Some(value)) = (wanted, option.answer.value) else { continue };
+                let off = (value.to_string().parse::<f64>().unwrap() - wanted).abs();
+                let half = 0.5 * 0.1_f64.powi(i32::try_from(value.scale()).unwrap()) + 1e-9;
+                assert!(off <= half, "{}, {mistake:?}: {value} is not {wanted}", exercise.question);
+            }
+        }
+    }
+    assert!(rounded > 50 && diluted > 50, "{rounded} {diluted}");
+}

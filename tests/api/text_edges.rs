@@ -37,6 +37,7 @@ fn what_acts_begins_and_ends_here(#[case] first: u32, #[case] last: u32) {
 #[case("\u{7f}", "\u{2421}")]
 #[case("\u{80}\u{9f}", "<U+0080><U+009F>")]
 #[case("a\tb\nc", "a\tb\nc")]
+#[case("a\u{202e}\tb\nc\u{1}", "a<U+202E>\tb\nc\u{2401}")]
 #[case("\u{202e}x\u{e0001}", "<U+202E>x<U+E0001>")]
 fn what_acts_is_told_by_its_picture_or_its_number(#[case] text: &str, #[case] want: &str) {
     assert_eq!(inert(text), want);

@@ -1,7 +1,7 @@
 //! The order of the day by the rules of the service and of the house, on a file that states its own times.
 
 use foilwork::{
-    day::{OrderRule, PieceKind, Timeline},
+    day::{OrderRule, PieceKind, Timeline, Until},
     reader::Format,
     service::{
         DayPlan, Plan, ServiceFile, parse, plan,
@@ -258,4 +258,19 @@ fn how_much_later_the_order_of_the_sheet_is_done() {
         let told = day_sheet(&plan).split_whitespace().collect::<Vec<_>>().join(" ");
         assert!(told.contains(&format!("With 2 pairs of hands: {want}")), "{told}");
     }
+}
+
+/// The rules of a day by the places of its work are those by its names, one for one.
+#[test]
+fn rules_by_place_are_those_by_name() {
+    let day = planned(&parse(&std::fs::read_to_string("examples/soft-gradient.toml").unwrap(), Format::Toml).unwrap())
+        .day
+        .unwrap();
+    let named: Vec<(&str, &str, bool)> =
+        day.rules.iter().map(|rule| (rule.first.as_str(), rule.then.as_str(), rule.rinsed)).collect();
+    let name = |place: usize| day.work[place].name.as_str();
+    let placed: Vec<(&str, &str, bool)> =
+        day.before().iter().map(|rule| (name(rule.first), name(rule.then), rule.until == Until::Rinsed)).collect();
+    assert!(!named.is_empty());
+    assert_eq!(placed, named);
 }
