@@ -250,6 +250,7 @@ fn costed(
     for start in (0..rows).step_by(BLOCK) {
         let place = from + start;
         let count = BLOCK.min(rows - start);
+        // Parts are whole blocks but for the last, and that ends with the columns: a block that is there is of this part.
         let sums = match services.block(place) {
             Some(block) => costing.block(block, &mut found),
             None => costing.block(services.filled_up(place..place + count).rows(), &mut found),

@@ -106,7 +106,9 @@ pub fn rest_of_service(plan: &Plan, so_far: &SoFar, levels: &[AfterLevel]) -> Re
                 let (applied, at_once) = (one.applied, off(one).is_some());
                 let left_on_until = levels.iter().rev().find(|level| level.section == one.name).and_then(left_on);
                 let longest = time_on(plan, so_far, one).and_then(|time| time.longest);
-                let comes_off_by = longest.map(|most| Duration::nearest(start.min() + most.min()));
+                // Begun again without a rinse, it is on from the first of its begins.
+                let on = one.on_now(so_far.now);
+                let comes_off_by = on.zip(longest).map(|(on, most)| Duration::nearest(on.begun.min() + most.min()));
                 underway.on.push(OnHair { section, start, applied, at_once, left_on_until, comes_off_by });
             }
             (None, None) if one.was_looked_at() => {

@@ -2,12 +2,14 @@
 //! hand; the nape of the example is planned for 18 min of applying, and its powder may stay on for 50 min from the first strand.
 
 use super::{
-    noted::{of, seen},
+    noted::{feels, of, seen},
     record::min,
 };
 use foilwork::{
     reader::Format,
-    record::{LogEntry, Noted, SectionSoFar, levels_seen, record, replay, rest_of_service, second_applications},
+    record::{
+        Comfort, LogEntry, Noted, SectionSoFar, levels_seen, record, replay, rest_of_service, second_applications,
+    },
     service::{Plan, parse, plan},
 };
 use rstest::rstest;
@@ -85,4 +87,16 @@ fn every_door_counts_from_its_planned_begin() {
     // How long it took to put on is not known, and a level of after the second begin is of no first application.
     assert!(held.pairs.iter().all(|pair| pair.what.code() != "applying-min"), "{:#?}", held.pairs);
     assert!(levels_seen(&plan, &so_far).levels.is_empty());
+}
+
+/// Begun at 3 and again at 20, without a rinse: 50 min from the first begin are minute 53, and no rest of the day leaves it on for longer,
+/// though 48 min from the second would be minute 68.
+#[test]
+fn the_rest_of_the_day_counts_from_the_first_begin() {
+    let (plan, entries) = (gradient(), [of(3.0, Noted::Begun), of(20.0, Noted::Begun), feels(30.0, Comfort::Fine)]);
+    let rest = rest_of_service(&plan, &replay(&entries), &[]);
+    let day = rest.timeline.unwrap();
+    let nape = day.sections.iter().find(|one| one.name == "nape").unwrap();
+    assert!(nape.rinse <= min(53.0), "{nape:?}");
+    assert!(rest.overdue.is_empty() && rest.at_once.is_empty());
 }

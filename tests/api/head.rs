@@ -370,13 +370,6 @@ fn a_shadow_is_blended_in_even_steps() {
 /// behind the first, third, fifth and seventh; one among three behind the second.
 #[test]
 fn lowlights_go_inside_and_evenly_between_the_light_foils() {
-    let span = |region, hair: f64, inward: f64, first, last| LightFoils {
-        region: Some(region),
-        hair: percent(hair),
-        inward: percent(inward),
-        first,
-        last,
-    };
     let light = [span("crown", 10.0, 100.0, 1, 8), span("back", 5.0, 50.0, 9, 11), span("nape line", 9.0, 0.0, 12, 20)];
     let places = lowlight_places(5, &light);
     let found: Vec<(&str, &[u32])> =
@@ -427,4 +420,9 @@ fn what_a_gradient_takes_is_a_part_of_the_regions_hair() {
         let want = hair.best().percent() * asked.taken.percent() / 100.0;
         assert!((asked.of_head.percent() - want).abs() < 1e-9, "{}: {}", asked.region, asked.of_head);
     }
+}
+
+/// Light foils of a region.
+pub(super) fn span(region: &str, hair: f64, inward: f64, first: u32, last: u32) -> LightFoils<'_> {
+    LightFoils { region: Some(region), hair: percent(hair), inward: percent(inward), first, last }
 }

@@ -1,6 +1,6 @@
 //! Regions and their light worked a second way: shares of the hair, foils by it, gradients, mixtures of light, lowlights, shadows.
 
-use super::head::{cm, level, percent};
+use super::head::{cm, level, percent, span};
 use foilwork::{
     colour::Swatch,
     head::{
@@ -325,13 +325,6 @@ fn lowlights_at_their_edges() {
         told.told_with(["READS", "LEVEL"]),
         "READS level 9.5 is not darker than `now`, level 9 (7 to 9.5): lowlights only darken (give less than 9)"
     );
-    let span = |region, hair: f64, inward: f64, first, last| LightFoils {
-        region: Some(region),
-        hair: percent(hair),
-        inward: percent(inward),
-        first,
-        last,
-    };
     let places = |light: &[LightFoils<'_>]| {
         let places = lowlight_places(4, light);
         places

@@ -10,12 +10,22 @@ use foilwork::{
     toner::{Exposed, Outcome, Target, TonerError, TonerMix, TonerRequest, ToningPorosity, check_toner, find_toner},
 };
 
-fn level(number: f64) -> Level {
+pub(super) fn level(number: f64) -> Level {
     Level::new(number).expect("a level of the test")
 }
 
-fn shade(code: &str, number: f64, tone: Tone) -> Shade {
+pub(super) fn shade(code: &str, number: f64, tone: Tone) -> Shade {
     Shade::new(code, level(number), tone).expect("a shade of the test")
+}
+
+/// A colour as an instrument of 10 degrees reads it.
+pub(super) fn lab(l: f64, a: f64, b: f64) -> Lab {
+    Lab::new(l, a, b, White::D65TenDegree).expect("a colour of the test")
+}
+
+/// Natural hair of level 4, lifted.
+pub(super) fn lifted(to: f64) -> Exposed {
+    Exposed::lightened(level(4.0), level(to))
 }
 
 fn request<'a>(shades: &'a [Shade], exposed: Exposed, target: Target) -> TonerRequest<'a> {

@@ -1,16 +1,13 @@
 //! The edges of what is searched and weighed for a toner, and where each rule of the trade begins to speak.
 
+use super::toner::level;
 use foilwork::{
-    colour::{Hue, Lab, Level, Shade, Tone, White},
+    colour::{Hue, Lab, Shade, Tone, White},
     finding::{Finding, Rule},
     quantity::{Mass, Share},
     toner::{Exposed, Target, TonerError, TonerRequest, ToningPorosity, find_toner},
 };
 use rstest::rstest;
-
-fn level(number: f64) -> Level {
-    Level::new(number).unwrap()
-}
 
 fn shades(count: usize) -> Vec<Shade> {
     (0..count).map(|place| Shade::new(format!("J-{place:02}"), level(9.0), Tone::neutral()).unwrap()).collect()

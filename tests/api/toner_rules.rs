@@ -1,19 +1,12 @@
 //! What the rules of the trade say of a mix, in whole sentences.
 
+use super::toner::{lab, level};
 use foilwork::{
-    colour::{Hue, Lab, Level, Shade, Tone, White},
+    colour::{Hue, Shade, Tone},
     finding::{Rule, Verdict},
     quantity::{Mass, Share},
     toner::{Exposed, Target, TonerAnswer, TonerRequest, ToningPorosity, find_toner},
 };
-
-fn level(number: f64) -> Level {
-    Level::new(number).unwrap()
-}
-
-fn lab(l: f64, a: f64, b: f64) -> Lab {
-    Lab::new(l, a, b, White::D65TenDegree).unwrap()
-}
 
 fn answer(exposed: Exposed, number: f64, tone: Tone, target: Target) -> TonerAnswer {
     let shade = Shade::new("J", level(number), tone).unwrap();

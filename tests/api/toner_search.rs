@@ -1,28 +1,13 @@
 //! The search for a toner against every mix there is, and the dose of a shade against every percent of it.
 
+use super::toner::{lab, level, lifted as hair, shade};
 use foilwork::{
-    colour::{Difference, Hue, Lab, Level, Shade, Swatch, Tone, White},
+    colour::{Difference, Hue, Lab, Shade, Swatch, Tone},
     finding::Verdict,
     quantity::{Mass, Share},
     toner::{Exposed, Outcome, Target, TonerMix, TonerRequest, find_toner, neutralising_dose, toned},
 };
 use rstest::rstest;
-
-fn level(number: f64) -> Level {
-    Level::new(number).unwrap()
-}
-
-fn shade(code: &str, number: f64, tone: Tone) -> Shade {
-    Shade::new(code, level(number), tone).unwrap()
-}
-
-fn lab(l: f64, a: f64, b: f64) -> Lab {
-    Lab::new(l, a, b, White::D65TenDegree).unwrap()
-}
-
-fn hair(lifted: f64) -> Exposed {
-    Exposed::lightened(level(4.0), level(lifted))
-}
 
 fn request<'a>(
     shades: &'a [Shade],

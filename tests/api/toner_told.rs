@@ -1,24 +1,13 @@
 //! What a toner answer says, sentence by sentence, of answers whose figures are put in by hand; what is said of shades and starts.
 
+use super::toner::{lab, level, lifted as hair, shade};
 use foilwork::{
-    colour::{Difference, Hue, Lab, Level, ProductKind, Shade, Swatch, Tone, White, underlying_pigment},
+    colour::{Difference, Hue, ProductKind, Shade, Swatch, Tone, underlying_pigment},
     finding::{Finding, Reason, Rule, Verdict},
     quantity::{Mass, Share},
-    toner::{Exposed, KnownStart, Outcome, StartError, TonerAnswer, TonerMix, TonerPart, check_toner, pre_pigment},
+    toner::{KnownStart, Outcome, StartError, TonerAnswer, TonerMix, TonerPart, check_toner, pre_pigment},
 };
 use rstest::rstest;
-
-fn level(number: f64) -> Level {
-    Level::new(number).unwrap()
-}
-
-fn shade(code: &str, number: f64, tone: Tone) -> Shade {
-    Shade::new(code, level(number), tone).unwrap()
-}
-
-fn lab(l: f64, a: f64, b: f64) -> Lab {
-    Lab::new(l, a, b, White::D65TenDegree).unwrap()
-}
 
 /// So far apart, as light, or so much lighter.
 fn apart(ciede2000: f64, lighter: f64) -> Difference {
@@ -161,10 +150,6 @@ fn the_trail_of_an_answer() {
     let colours = ["L* predicted", "a* predicted", "b* predicted", "L* wanted", "a* wanted", "b* wanted"];
     assert_eq!(of(0), [&["share of the shades"][..], &colours].concat());
     assert_eq!(of(2), [&colours[..], &["how far off the model may be"]].concat());
-}
-
-fn hair(lifted: f64) -> Exposed {
-    Exposed::lightened(level(4.0), level(lifted))
 }
 
 /// Whole sentences on a shade: lighter, much darker, a target too light for each kind of product, warmth on warmth.

@@ -155,7 +155,7 @@ fn a_part_that_the_scale_cannot_see_is_refused(#[case] from: f64, #[case] to: f6
     assert_eq!(table.rows[0].refused.as_deref(), Some(want));
 }
 
-fn fact(lower: Option<(f64, bool)>, upper: Option<(f64, bool)>) -> HandlingFact {
+pub(super) fn fact(lower: Option<(f64, bool)>, upper: Option<(f64, bool)>) -> HandlingFact {
     let bound = |(percent, included)| StrengthBound { strength: ww(percent), included };
     HandlingFact {
         jurisdiction: "nowhere",

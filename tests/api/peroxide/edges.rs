@@ -1,17 +1,20 @@
 //! The edges of what can be had, and what decides where two ways are equal. By hand, or by every combination.
 
-use super::shelf_errors::{g, ml, ww};
+use super::{
+    by_hand::fact,
+    shelf_errors::{g, ml, ww},
+};
 use crate::api::common::{all_near, near};
 use foilwork::{
     peroxide::{
-        Bearing, Conditions, HandlingFact, MakeUpError, Objective, PreDilution, Shelf, SolutionDensity, Stock,
-        Strength, StrengthBound, StrengthUnit, Titration, blend_shelf, blend_shelf_to_scale, convert, density,
-        dilution_table, loss_rate, mix_strengths, mix_volumes, strength_after_make_up, trace_conversion,
+        Bearing, Conditions, MakeUpError, Objective, PreDilution, Shelf, SolutionDensity, Stock, Strength,
+        StrengthUnit, Titration, blend_shelf, blend_shelf_to_scale, convert, density, dilution_table, loss_rate,
+        mix_strengths, mix_volumes, strength_after_make_up, trace_conversion,
     },
     quantity::{
         AmountConcentration, Density, Duration, MassFraction, OxygenVolumes, PricePerKg, Quantity, Temperature,
     },
-    source::{COMMON_PRACTICE, Interval},
+    source::Interval,
 };
 use rstest::rstest;
 
@@ -140,17 +143,7 @@ fn a_class_bears_on_a_span_as_on_its_strengths() {
             if lower.is_none() && upper.is_none() {
                 continue;
             }
-            let bound = |(percent, included)| StrengthBound { strength: ww(percent), included };
-            let fact = HandlingFact {
-                jurisdiction: "nowhere",
-                scheme: "none",
-                class: "class",
-                code: "code",
-                lower: lower.map(bound),
-                upper: upper.map(bound),
-                note: "",
-                citation: &COMMON_PRACTICE,
-            };
+            let fact = fact(lower, upper);
             let holds = |point: f64| past(lower, |a, b| a > b, point) && past(upper, |a, b| a < b, point);
             for (place, low) in points.into_iter().enumerate() {
                 for high in points.into_iter().skip(place) {

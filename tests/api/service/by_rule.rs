@@ -1,87 +1,8 @@
-//! What each rule of the checks concerns, who has to agree to it, and which facts take an agreement to it away: every rule in a table.
+//! Which facts take an agreement to a rule away: every rule in a table. Whom each concerns is in `consult_by_hand`.
 
 use super::base::{changed, fine};
-use foilwork::{
-    finding::{Finding, Reason, Rule, Verdict},
-    service::{Concern, decide, shape::Party},
-};
+use foilwork::finding::Rule;
 use serde_json::{Value, json};
-
-/// The guest's body and word.
-const GUEST: [Rule; 10] = [
-    Rule::History,
-    Rule::EarlierReaction,
-    Rule::Airways,
-    Rule::Age,
-    Rule::BlackHenna,
-    Rule::Health,
-    Rule::Scalp,
-    Rule::SkinTest,
-    Rule::SkinTestAge,
-    Rule::Wish,
-];
-/// The law and the makers' own limits.
-const LIMITS: [Rule; 5] = [Rule::Law, Rule::Developer, Rule::Time, Rule::OnScalp, Rule::Alkalinity];
-/// Grams, minutes and hands, which keep nobody from beginning.
-const WORK: [Rule; 13] = [
-    Rule::Look,
-    Rule::Sequence,
-    Rule::Rinse,
-    Rule::FinishTogether,
-    Rule::LevelSeen,
-    Rule::StrandBook,
-    Rule::Ratio,
-    Rule::Amount,
-    Rule::Stock,
-    Rule::ListPrice,
-    Rule::Scale,
-    Rule::Pace,
-    Rule::TonerFound,
-];
-/// What a doctor is asked about.
-const DOCTOR: [Rule; 4] = [Rule::EarlierReaction, Rule::Airways, Rule::Health, Rule::Scalp];
-
-#[test]
-fn every_rule_concerns_someone_and_is_agreed_to_by_those_it_concerns() {
-    let clean = changed(fine(), |_| ());
-    for rule in Rule::ALL.iter().copied() {
-        let concern = match rule {
-            rule if GUEST.contains(&rule) => Concern::Guest,
-            rule if LIMITS.contains(&rule) => Concern::Limits,
-            rule if WORK.contains(&rule) => Concern::Work,
-            _ => Concern::Hair,
-        };
-        assert_eq!(Concern::of(rule), concern, "{rule}");
-        let who: &[Party] = match concern {
-            _ if rule == Rule::Age => &[Party::Guardian],
-            _ if DOCTOR.contains(&rule) => &[Party::Guest, Party::Doctor],
-            Concern::Guest | Concern::Hair => &[Party::Guest],
-            _ => &[],
-        };
-        for verdict in [Verdict::Stop, Verdict::Warning, Verdict::NotJudged, Verdict::Note] {
-            let mut plan = clean.clone();
-            plan.findings.push(Finding::new(rule, verdict, "something", Reason::stated("a test")));
-            let decision = decide(&plan);
-            let [stops, restricts, open] = [&decision.stops, &decision.restrictions, &decision.open].map(Vec::len);
-            let work = concern == Concern::Work;
-            let counts = match verdict {
-                Verdict::Stop => [1, 0, 0, 0],
-                Verdict::Warning if work => [0, 0, 0, 1],
-                Verdict::Warning => [0, 1, 0, 0],
-                Verdict::NotJudged if work => [0, 0, 0, 1],
-                Verdict::NotJudged => [0, 0, 1, 0],
-                _ => [0; 4],
-            };
-            // Stops of work count, and are at the bench no longer.
-            assert_eq!([stops, restricts, open, decision.for_the_bench], counts, "{rule} {verdict:?}");
-            let asked: Vec<Party> = decision.consents.iter().map(|consent| consent.who).collect();
-            let want = if counts[0] + counts[1] > 0 { who } else { &[] };
-            assert_eq!(asked, want, "{rule} {verdict:?}");
-            assert!(decision.consents.iter().all(|one| one.to == [rule] && one.agreed_on.is_none()), "{rule}");
-            assert!(decision.consents.iter().all(|one| one.stop_stands == (verdict == Verdict::Stop)), "{rule}");
-        }
-    }
-}
 
 /// Which facts that came after it an agreement to a rule does not outlive: what findings of the rule rest on.
 fn rests_on(rule: Rule, fact: &str) -> bool {

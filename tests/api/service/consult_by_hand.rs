@@ -13,7 +13,7 @@ use foilwork::{
     lift::Visit,
     quantity::{Duration, Quantity},
     service::{
-        Concern, ServiceFile, TestKind, dated_visits, decide,
+        Concern, Consent, ServiceFile, TestKind, dated_visits, decide,
         shape::{HistoryFlag, Party},
     },
     source::{Basis, Interval},
@@ -96,7 +96,9 @@ fn every_rule_counts_by_whom_it_concerns() {
             let mut named = if want[0] + want[1] > 0 { parties.clone() } else { Vec::new() };
             named.sort();
             assert_eq!(asked, named, "{rule}: {verdict}");
-            assert!(found.consents.iter().all(|one| one.to == [*rule] && one.stop_stands == (verdict == Stop)));
+            let all =
+                |one: &Consent| one.to == [*rule] && one.agreed_on.is_none() && one.stop_stands == (verdict == Stop);
+            assert!(found.consents.iter().all(all), "{rule}: {verdict}");
             let words = match (go, verdict) {
                 ("stop", _) => format!("do not begin: {}; no agreement lifts that", rule.words()),
                 ("restrict", Warning) => format!("keep to 1 restriction ({})", rule.words()),

@@ -21,7 +21,7 @@ fn yellow(wanted: Option<&str>) -> bool {
     found == [Warning]
 }
 
-/// Plain English: what is named warm is wanted warm, in any letters and among other words, unless the words say the contrary. A part of
+/// Common practice, in plain English: what is named warm is wanted warm, in any letters and among other words, unless the words say the contrary. A part of
 /// a word is no word.
 #[test]
 fn a_warm_tone_is_wanted_in_words() {
